@@ -1,0 +1,26 @@
+import mdx from '@astrojs/mdx';
+import svelte from '@astrojs/svelte';
+import { defineConfig } from 'astro/config';
+
+// A school may serve the site from any folder; BASE_PATH names it ('/' unless told).
+const base = process.env.BASE_PATH ?? '/';
+
+export default defineConfig({
+  srcDir: './site',
+  publicDir: './site/public',
+  output: 'static',
+  base,
+  trailingSlash: 'always',
+  integrations: [svelte(), mdx()],
+  // Nothing is loaded from another host and nothing inline runs: the policy is part of the product.
+  security: { csp: true },
+  build: { format: 'directory', inlineStylesheets: 'never' },
+  devToolbar: { enabled: false },
+  vite: {
+    worker: { format: 'es' },
+    resolve: { tsconfigPaths: true },
+    experimental: {
+      renderBuiltUrl: (_file, { hostType }) => (hostType === 'js' ? { relative: true } : undefined),
+    },
+  },
+});

@@ -1,0 +1,36 @@
+import { existsSync } from 'node:fs';
+
+import { defineConfig } from '@playwright/test';
+
+// A system Chromium is used when there is one; elsewhere the test tool's own.
+const systemChromium = ['/usr/bin/chromium', '/usr/bin/chromium-browser'].find((path) => existsSync(path));
+const port = Number(process.env['SITE_PORT'] ?? 4322);
+
+export default defineConfig({
+  testDir: 'tests/browser',
+  workers: 2,
+  timeout: 60_000,
+  reporter: [['list']],
+  use: {
+    baseURL: `http://localhost:${port}/`,
+    launchOptions: {
+      ...(systemChromium ? { executablePath: systemChromium } : {}),
+      args: [
+        '--no-sandbox',
+        '--use-angle=swiftshader',
+        '--enable-unsafe-swiftshader',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+        '--no-first-run',
+      ],
+    },
+  },
+  webServer: {
+    // The built site is what is tested; `npm run build` comes first.
+    command: `npm exec -- astro preview --port ${port}`,
+    url: `http://localhost:${port}/`,
+    reuseExistingServer: !process.env['CI'],
+    timeout: 60_000,
+  },
+});

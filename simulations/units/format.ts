@@ -1,0 +1,27 @@
+import { asFraction } from './fraction.ts';
+import { toInches, toSquareFeet, type Mm } from './length.ts';
+
+/** Which of the two systems a reader wants. */
+export type UnitSystem = 'imperial' | 'metric';
+
+/** Half rounds up as a person would (6.35 is 6.4), whatever the binary form of the number. */
+const rounded = (value: number, digits: number): string => {
+  const scale = 10 ** digits;
+  const text = (Math.round(value * scale * (1 + Number.EPSILON)) / scale).toFixed(digits);
+  return digits > 0 ? text.replace(/\.?0+$/, '') : text;
+};
+
+/** A length with its unit: fractions of an inch, or millimetres to a tenth. */
+export const formatLength = (length: Mm, system: UnitSystem, denominator = 32): string =>
+  system === 'imperial' ? `${asFraction(length, denominator)} in` : `${rounded(length, 1)} mm`;
+
+/** A small gap where fractions would mislead: thousandths of an inch, or hundredths of a millimetre. */
+export const formatGap = (length: Mm, system: UnitSystem): string =>
+  system === 'imperial' ? `${toInches(length).toFixed(3)} in` : `${rounded(length, 2)} mm`;
+
+/** An area in m² or ft², given in m². */
+export const formatArea = (areaM2: number, system: UnitSystem): string =>
+  system === 'imperial' ? `${rounded(toSquareFeet(areaM2), 0)} ft²` : `${rounded(areaM2, 1)} m²`;
+
+/** A share between 0 and 1 as a whole percentage. */
+export const formatShare = (share: number): string => `${Math.round(share * 100)} %`;

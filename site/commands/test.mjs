@@ -1,0 +1,34 @@
+// `npm test`: installs what is missing (a browser too), then every check in order; the first that fails ends it.
+import { spawnSync } from 'node:child_process';
+
+import { ensureBrowser } from './browser.mjs';
+import { ensurePackages, root } from './packages.mjs';
+
+const steps = [
+  ['types', 'npm', ['run', '-s', 'check']],
+  ['lint', 'npm', ['run', '-s', 'lint']],
+  ['unit, reference and property tests', 'npm', ['run', '-s', 'unit']],
+  ['build', 'npx', ['--no-install', 'astro', 'build']],
+  ['browser tests', 'npm', ['run', '-s', 'browser']],
+];
+
+try {
+  ensurePackages();
+  ensureBrowser();
+} catch (problem) {
+  process.stderr.write(`Could not prepare the tests: ${problem.message}\n`);
+  process.exit(1);
+}
+let passed = 0;
+for (const [name, command, args] of steps) {
+  const begun = Date.now();
+  process.stdout.write(`\n== ${name}\n`);
+  const done = spawnSync(command, args, { cwd: root, stdio: 'inherit', env: { ...process.env, CI: 'true' } });
+  if (done.status !== 0) {
+    process.stdout.write(`\n${name}: failed\n${passed} passed, 1 failed\n`);
+    process.exit(1);
+  }
+  passed += 1;
+  process.stdout.write(`== ${name}: ${Math.round((Date.now() - begun) / 1000)} s\n`);
+}
+process.stdout.write(`\n${passed} passed, 0 failed\n`);

@@ -1,0 +1,24 @@
+import { describe, expect, test } from 'vitest';
+
+import { asFraction } from '@sim/units/fraction.ts';
+import { formatLength } from '@sim/units/format.ts';
+import { inches } from '@sim/units/length.ts';
+import { parseLength } from '@sim/units/parse-length.ts';
+
+describe('lengths', () => {
+  test('print as the trade writes them', () => {
+    expect(asFraction(inches(0.25))).toBe('1/4');
+    expect(asFraction(inches(1.5))).toBe('1 1/2');
+    expect(asFraction(inches(12))).toBe('12');
+    expect(formatLength(inches(3 / 16), 'imperial')).toBe('3/16 in');
+    expect(formatLength(6.35, 'metric')).toBe('6.4 mm');
+  });
+  test('are read as people type them', () => {
+    expect(parseLength('1/4', 'in')).toBeCloseTo(6.35, 10);
+    expect(parseLength('1 1/2 in', 'mm')).toBeCloseTo(38.1, 10);
+    expect(parseLength('30,5 cm', 'in')).toBeCloseTo(305, 10);
+    expect(parseLength('2 ft', 'mm')).toBeCloseTo(609.6, 10);
+    expect(parseLength('-3', 'mm')).toBe(-3);
+    for (const bad of ['', 'abc', '1/0', '1/', '--3', '1 1', 'NaN', '1e3']) expect(parseLength(bad, 'mm')).toBeNull();
+  });
+});
