@@ -1,0 +1,56 @@
+import * as z from 'zod/mini';
+
+import { read } from '@sim/input/read.ts';
+
+import { areaBoxIds, jobBoxIds, type AreaBoxId, type JobBoxId } from './catalogue.ts';
+import { blankArea, blankJob, MOST_AREAS, type Draft } from './draft.ts';
+
+/** No box holds more; a name longer than this would not print on the sheet either. */
+export const MOST_LETTERS = 120;
+
+const text = z.string().check(z.maxLength(MOST_LETTERS));
+const texts = (ids: readonly [string, ...string[]]) => z.partialRecord(z.enum(ids), text);
+
+/** A draft as it is kept and sent: only the boxes that hold something. */
+const schema = z.strictObject({
+  version: z.literal(1),
+  units: z.enum(['imperial', 'metric']),
+  title: text,
+  job: texts(jobBoxIds as [JobBoxId, ...JobBoxId[]]),
+  areas: z.array(texts(areaBoxIds as [AreaBoxId, ...AreaBoxId[]])).check(z.minLength(1), z.maxLength(MOST_AREAS)),
+});
+
+/** Characters that hide, reorder or break text: control characters and the marks that turn the reading direction. */
+const HIDDEN = /[\u0000-\u001f\u007f-\u009f\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/gu;
+
+const clean = <Id extends string>(boxes: Partial<Record<Id, string>>): Partial<Record<Id, string>> =>
+  Object.fromEntries(
+    Object.entries<string | undefined>(boxes).map(([id, value]) => [id, (value ?? '').replace(HIDDEN, '')]),
+  ) as Partial<Record<Id, string>>;
+
+const filled = <Id extends string>(boxes: Readonly<Record<Id, string>>): Partial<Record<Id, string>> =>
+  Object.fromEntries(Object.entries<string>(boxes).filter(([, value]) => value !== '')) as Partial<Record<Id, string>>;
+
+/** The draft as text, for keeping and for a link. */
+export const writeDraft = (draft: Draft): string =>
+  JSON.stringify({ ...draft, job: filled(draft.job), areas: draft.areas.map((area) => filled(area.boxes)) });
+
+/** Reads a draft from kept or sent text; null when it is not one, whatever it is instead. */
+export function readDraft(source: string): Draft | null {
+  let value: unknown;
+  try {
+    value = JSON.parse(source);
+  } catch {
+    return null;
+  }
+  const reading = read(schema, value);
+  if (!reading.ok) return null;
+  const { units, title, job, areas } = reading.value;
+  return {
+    version: 1,
+    units,
+    title: title.replace(HIDDEN, ''),
+    job: { ...blankJob(), ...clean(job) },
+    areas: areas.map((boxes, at) => ({ id: at + 1, boxes: { ...blankArea(), ...clean(boxes) } })),
+  };
+}
