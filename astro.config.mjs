@@ -13,7 +13,18 @@ export default defineConfig({
   trailingSlash: 'always',
   integrations: [svelte(), mdx()],
   // Nothing is loaded from another host and nothing inline runs: the policy is part of the product.
-  security: { csp: true },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'self'",
+        "img-src 'self' data: blob:",
+        "worker-src 'self'",
+        "object-src 'none'",
+        "base-uri 'self'",
+        "form-action 'self'",
+      ],
+    },
+  },
   build: { format: 'directory', inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
   vite: {

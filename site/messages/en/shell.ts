@@ -1,0 +1,30 @@
+/** Words of the frame around every page. */
+export const shell = {
+  name: 'Ridge to Bed',
+  skip: 'Skip to the page',
+  contents: 'Contents',
+  parts: 'Parts of the manual',
+  course: 'Course',
+  bench: 'Setting bench',
+  job: 'Job sheet',
+  rounds: 'Rounds',
+  eye: 'By eye',
+  desk: 'Class desk',
+  crew: 'Crew card',
+  sources: 'Sources',
+  search: 'Search',
+  glossary: 'Terms',
+  progress: 'My record',
+  units: 'Units',
+  inches: 'in',
+  inchesLong: 'inches and feet',
+  millimetres: 'mm',
+  millimetresLong: 'millimetres and metres',
+  dark: 'Dark page',
+  honesty:
+    'Coverage shown here is what a model computes. It has not been checked against pulled tiles in a laboratory. On the job, follow the written instructions of the tile, mortar and membrane, and pull a tile.',
+  noNetwork: 'Nothing you do here leaves this device: no account, no server, no counting of visits.',
+  projector: 'Projector view',
+  allSources: 'Every number and its source',
+} as const;
+export type ShellWords = Record<keyof typeof shell, string>;
