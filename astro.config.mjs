@@ -26,6 +26,7 @@ export default defineConfig({
     },
   },
   build: { format: 'directory', inlineStylesheets: 'never' },
+  markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
   vite: {
     worker: { format: 'es' },
