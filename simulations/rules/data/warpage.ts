@@ -1,0 +1,120 @@
+import { BOTH, FOR_COMPARISON, ISO_EN, NORTH_AMERICA, gap, gapInch, published, ruleTable, share } from '../rule.ts';
+
+const a137 = (edition?: string) => published('ANSI A137.1', '6.1', edition);
+
+/** How far from flat and how unlike in size a tile may be. In each, the lesser of the share and the length rules. */
+export const warpageRules = ruleTable({
+  'warp.rectified': {
+    title: 'Edge warpage, rectified',
+    says: 'A rectified tile’s edge is within {share} of its length, at most {most}.',
+    values: { share: share(0.004), most: gapInch(0.05) },
+    source: a137(),
+    standards: NORTH_AMERICA,
+  },
+  'warp.rectified-diagonal': {
+    title: 'Diagonal warpage, rectified porcelain',
+    says: 'A rectified porcelain tile’s diagonal is within {share}, at most {most}.',
+    values: { share: share(0.004), most: gap(1.8) },
+    source: a137('as listed by an inspection site'),
+    standards: NORTH_AMERICA,
+  },
+  'warp.calibrated': {
+    title: 'Edge warpage, calibrated pressed floor tile',
+    says: 'A calibrated pressed floor tile’s edge is within {share}, at most {most}.',
+    values: { share: share(0.0075), most: gapInch(0.08) },
+    source: a137('2022'),
+    standards: NORTH_AMERICA,
+  },
+  'warp.porcelain': {
+    title: 'Edge warpage, porcelain not rectified',
+    says: 'A porcelain tile that is not rectified is within {share} along its edge, at most {most}.',
+    values: { share: share(0.005), most: gap(2) },
+    source: a137('as listed by an inspection site'),
+    disagreement: 'A care guide caps a 24 in calibrated tile at 1.3 mm, which is the rectified cap.',
+    standards: NORTH_AMERICA,
+  },
+  'warp.porcelain-diagonal': {
+    title: 'Diagonal warpage, porcelain not rectified',
+    says: 'Along its diagonal a porcelain tile that is not rectified is within {share}, at most {most}.',
+    values: { share: share(0.005), most: gap(2.3) },
+    source: a137('as listed by an inspection site'),
+    standards: NORTH_AMERICA,
+  },
+  'warp.natural': {
+    title: 'Edge warpage cap, natural class',
+    says: 'In the natural class an edge may depart by up to {most}.',
+    values: { most: gapInch(0.12) },
+    source: published('Retailer’s summary of ANSI A137.1'),
+    standards: NORTH_AMERICA,
+  },
+  'warp.old-paver': {
+    title: 'Warpage of 1988',
+    says: 'The superseded limit for glazed pavers was {edge} along the edge and {diagonal} along the diagonal.',
+    values: { edge: share(0.01), diagonal: share(0.0075) },
+    source: published('ANSI A137.1', undefined, '1988, superseded'),
+    standards: FOR_COMPARISON,
+  },
+  'size.rectified': {
+    title: 'Facial size, rectified pressed floor tile',
+    says: 'Rectified tile is within {share} of the sample’s average, at most {most}.',
+    values: { share: share(0.0025), most: gapInch(0.03) },
+    source: a137(),
+    standards: NORTH_AMERICA,
+  },
+  'iso.flatness': {
+    title: 'Flatness, pressed porcelain',
+    says: 'Centre, edges and corners are within {share}, at most {most}.',
+    values: { share: share(0.005), most: gap(2) },
+    source: published('EN 14411 / ISO 13006', 'group BIa', 'a maker’s table of annex G'),
+    standards: ISO_EN,
+  },
+  'iso.flatness-rectified': {
+    title: 'Flatness, rectified porcelain',
+    says: 'Rectified, centre, edges and corners are within {share}, at most {most}.',
+    values: { share: share(0.004), most: gap(1.8) },
+    source: published('EN 14411 / ISO 13006', 'group BIa', 'a maker’s table of annex G'),
+    standards: ISO_EN,
+  },
+  'iso.wall-curvature': {
+    title: 'Curvature, wall tile',
+    says: 'Wall tile curves by at most {outShare} or {outMost} outwards and {inShare} or {inMost} inwards.',
+    values: { outShare: share(0.005), outMost: gap(2), inShare: share(0.003), inMost: gap(1.5) },
+    source: published('EN 14411 / ISO 13006', 'group BIII', 'a maker’s table of annex L'),
+    standards: ISO_EN,
+  },
+  'iso.size': {
+    title: 'Length and width, pressed porcelain',
+    says: 'Length and width are within {share}, at most {most}; rectified {rectifiedShare}, at most {rectifiedMost}.',
+    values: { share: share(0.006), most: gap(2), rectifiedShare: share(0.003), rectifiedMost: gap(1) },
+    source: published('EN 14411 / ISO 13006', 'group BIa', 'a maker’s table of annex G'),
+    standards: ISO_EN,
+  },
+  'iso.straightness': {
+    title: 'Straightness of sides, pressed porcelain',
+    says: 'Sides are straight within {share}, at most {most}; rectified {rectifiedShare}, at most {rectifiedMost}.',
+    values: { share: share(0.005), most: gap(1.5), rectifiedShare: share(0.003), rectifiedMost: gap(0.8) },
+    source: published('EN 14411 / ISO 13006', 'group BIa', 'a maker’s table of annex G'),
+    standards: ISO_EN,
+  },
+  'iso.square': {
+    title: 'Rectangularity, pressed porcelain',
+    says: 'Corners are square within {share}, at most {most}; rectified {rectifiedShare}, at most {rectifiedMost}.',
+    values: { share: share(0.005), most: gap(2), rectifiedShare: share(0.003), rectifiedMost: gap(1.5) },
+    source: published('EN 14411 / ISO 13006', 'group BIa', 'a maker’s table of annex G'),
+    standards: ISO_EN,
+  },
+  'iso.thickness': {
+    title: 'Thickness, pressed porcelain',
+    says: 'Thickness is within {share}, at most {most}.',
+    values: { share: share(0.05), most: gap(0.5) },
+    source: published('EN 14411 / ISO 13006', 'group BIa', 'a maker’s table of annex G'),
+    standards: ISO_EN,
+  },
+  'tile.porcelain': {
+    title: 'What is porcelain',
+    says: 'Porcelain takes up at most {share} of its mass in water.',
+    values: { share: share(0.005) },
+    source: published('EN 14411 / ISO 13006', 'group BIa'),
+    standards: BOTH,
+  },
+});
