@@ -18,10 +18,14 @@ export interface Box {
   readonly kind: BoxKind;
   readonly choices?: readonly string[];
   readonly bare?: Bare;
+  /** One press of − or +, in the box's own unit; a box without it has no stepper. */
+  readonly step?: { readonly imperial: number; readonly metric: number };
 }
 
 const small: Bare = { imperial: 'in', metric: 'mm' };
 const long: Bare = { imperial: 'ft', metric: 'm' };
+
+const each = (step: number) => ({ imperial: step, metric: step });
 
 /** One area of the job: a floor, a wall, a shower. */
 export const AREA_BOXES = {
@@ -43,15 +47,15 @@ export const AREA_BOXES = {
   material: { path: 'tile.material', kind: 'choice', choices: ['porcelain', 'ceramic', 'stone', 'glass', 'mosaic'] },
   length: { path: 'tile.lengthMm', kind: 'length', bare: small },
   width: { path: 'tile.widthMm', kind: 'length', bare: small },
-  thickness: { path: 'tile.thicknessMm', kind: 'length', bare: small },
+  thickness: { path: 'tile.thicknessMm', kind: 'length', bare: small, step: { imperial: 1 / 16, metric: 0.5 } },
   edge: { path: 'tile.edge', kind: 'choice', choices: ['rectified', 'calibrated', 'natural'] },
   back: { path: 'tile.back', kind: 'choice', choices: ['flat', 'ribbed'] },
-  relief: { path: 'tile.reliefMm', kind: 'length', bare: small },
-  bow: { path: 'tile.measuredBowMm', kind: 'length', bare: small },
+  relief: { path: 'tile.reliefMm', kind: 'length', bare: small, step: { imperial: 1 / 32, metric: 0.5 } },
+  bow: { path: 'tile.measuredBowMm', kind: 'length', bare: small, step: { imperial: 1 / 32, metric: 0.5 } },
   pattern: { path: 'pattern', kind: 'choice', choices: ['grid', 'offset', 'diagonal', 'herringbone'] },
   offset: { path: 'offsetShare', kind: 'share' },
-  joint: { path: 'jointMm', kind: 'length', bare: small },
-  flatness: { path: 'flatnessMm', kind: 'length', bare: small },
+  joint: { path: 'jointMm', kind: 'length', bare: small, step: { imperial: 1 / 16, metric: 1 } },
+  flatness: { path: 'flatnessMm', kind: 'length', bare: small, step: { imperial: 1 / 16, metric: 1 } },
   flatnessOver: { path: 'flatnessOverMm', kind: 'length', bare: long },
 } as const satisfies Record<string, Box>;
 
@@ -61,12 +65,12 @@ export const JOB_BOXES = {
   bag: { path: 'mortar.bagKg', kind: 'weight' },
   bagYield: { path: 'mortar.yieldLPerBag', kind: 'number' },
   price: { path: 'mortar.priceEach', kind: 'number' },
-  pace: { path: 'crew.minPerTile', kind: 'number' },
-  setters: { path: 'crew.setters', kind: 'number' },
-  temperature: { path: 'crew.temperatureC', kind: 'temperature' },
+  pace: { path: 'crew.minPerTile', kind: 'number', step: each(1) },
+  setters: { path: 'crew.setters', kind: 'number', step: each(1) },
+  temperature: { path: 'crew.temperatureC', kind: 'temperature', step: { imperial: 5, metric: 2 } },
   wind: { path: 'crew.wind', kind: 'choice', choices: ['still', 'breeze', 'windy'] },
-  waste: { path: 'wasteShare', kind: 'share' },
-  makerCoverage: { path: 'instructions.minCoverage', kind: 'share' },
+  waste: { path: 'wasteShare', kind: 'share', step: each(5) },
+  makerCoverage: { path: 'instructions.minCoverage', kind: 'share', step: each(5) },
 } as const satisfies Record<string, Box>;
 
 export type AreaBoxId = keyof typeof AREA_BOXES;
