@@ -1,0 +1,143 @@
+import { CELL_STATE, type BedFrame } from '../../bed/types.ts';
+
+/** Where the bed is cut: a plane across the given axis, through the frame. */
+export interface Cut {
+  /** The axis the section runs along: the tile's length (x) or its width (y). */
+  along: 'length' | 'width';
+  /** Where the plane stands on the other axis, mm from the tile's centre. */
+  atMm: number;
+}
+
+/** One section through the bed, a sample a cell. Heights mm over the floor's mean plane. */
+export interface Profile {
+  /** Place along the section, mm from the tile's centre. */
+  placeMm: Float64Array;
+  floorMm: Float64Array;
+  /** Top of the mortar. */
+  mortarMm: Float64Array;
+  /** The tile's underside; NaN where there is no tile. */
+  undersideMm: Float64Array;
+  state: Uint8Array;
+  cellMm: number;
+}
+
+/** What fills the space between tile and floor over a stretch of the section. */
+export interface Stretch {
+  state: number;
+  fromMm: number;
+  toMm: number;
+}
+
+/** Reads the section out of a frame; a plane outside the frame is taken at its nearest row of cells. */
+export function profileOf(frame: BedFrame, cut: Cut): Profile {
+  const lengthwise = cut.along === 'length';
+  const count = lengthwise ? frame.columns : frame.rows;
+  const lines = lengthwise ? frame.rows : frame.columns;
+  const [originX, originY] = frame.originMm;
+  const start = lengthwise ? originX : originY;
+  const line = Math.round((cut.atMm - (lengthwise ? originY : originX)) / frame.cellMm);
+  const held = Math.min(lines - 1, Math.max(0, line));
+  const profile: Profile = {
+    placeMm: new Float64Array(count),
+    floorMm: new Float64Array(count),
+    mortarMm: new Float64Array(count),
+    undersideMm: new Float64Array(count),
+    state: new Uint8Array(count),
+    cellMm: frame.cellMm,
+  };
+  for (let step = 0; step < count; step++) {
+    const cell = lengthwise ? held * frame.columns + step : step * frame.columns + held;
+    const floor = frame.floorMm[cell]!;
+    const gap = frame.gapMm[cell]!;
+    profile.placeMm[step] = start + step * frame.cellMm;
+    profile.floorMm[step] = floor;
+    profile.mortarMm[step] = floor + Math.min(frame.mortarMm[cell]!, Number.isNaN(gap) ? Infinity : gap);
+    profile.undersideMm[step] = floor + gap;
+    profile.state[step] = frame.state[cell]!;
+  }
+  return profile;
+}
+
+/** The section under the tile as runs of one state each, in order. */
+export function stretches(profile: Profile): Stretch[] {
+  const found: Stretch[] = [];
+  const half = profile.cellMm / 2;
+  for (let step = 0; step < profile.placeMm.length; step++) {
+    const state = profile.state[step]!;
+    if (state === CELL_STATE.outside) continue;
+    const place = profile.placeMm[step]!;
+    const last = found.at(-1);
+    if (last && last.state === state && place - half - last.toMm < half) last.toMm = place + half;
+    else found.push({ state, fromMm: place - half, toMm: place + half });
+  }
+  return found;
+}
+
+/** Figures of a section for words and table. Lengths mm; NaN gaps where no tile is laid. */
+export interface SectionFigures {
+  gap: { mean: number; min: number; max: number };
+  /** Crests of mortar that stand at least a quarter of the tallest above their valleys. */
+  ridges: number;
+  tallestMm: number;
+  bondedShare: number;
+  /** Runs of air, open to an edge or shut in. */
+  openRuns: number;
+  trappedRuns: number;
+  widestAirMm: number;
+}
+
+function countRidges(profile: Profile, tallest: number): number {
+  const rise = tallest / 4;
+  let ridges = 0;
+  let low = 0;
+  let high = 0;
+  let climbing = true;
+  for (let step = 0; step < profile.mortarMm.length; step++) {
+    const height = profile.mortarMm[step]! - profile.floorMm[step]!;
+    if (climbing) {
+      high = Math.max(high, height);
+      if (high - low >= rise && high - height >= rise) {
+        ridges += 1;
+        climbing = false;
+        low = height;
+      }
+    } else {
+      low = Math.min(low, height);
+      if (height - low >= rise) {
+        climbing = true;
+        high = height;
+      }
+    }
+  }
+  return climbing && high - low >= rise ? ridges + 1 : ridges;
+}
+
+/** Measures a section. */
+export function figuresOf(profile: Profile): SectionFigures {
+  let sum = 0;
+  let count = 0;
+  let min = Infinity;
+  let max = -Infinity;
+  let bonded = 0;
+  let tallest = 0;
+  for (let step = 0; step < profile.placeMm.length; step++) {
+    tallest = Math.max(tallest, profile.mortarMm[step]! - profile.floorMm[step]!);
+    const gap = profile.undersideMm[step]! - profile.floorMm[step]!;
+    if (Number.isNaN(gap)) continue;
+    sum += gap;
+    count += 1;
+    min = Math.min(min, gap);
+    max = Math.max(max, gap);
+    if (profile.state[step] === CELL_STATE.bonded) bonded += 1;
+  }
+  const air = stretches(profile).filter(({ state }) => state === CELL_STATE.open || state === CELL_STATE.trapped);
+  return {
+    gap: count > 0 ? { mean: sum / count, min, max } : { mean: NaN, min: NaN, max: NaN },
+    ridges: countRidges(profile, tallest),
+    tallestMm: tallest,
+    bondedShare: count > 0 ? bonded / count : 0,
+    openRuns: air.filter(({ state }) => state === CELL_STATE.open).length,
+    trappedRuns: air.filter(({ state }) => state === CELL_STATE.trapped).length,
+    widestAirMm: air.reduce((widest, run) => Math.max(widest, run.toMm - run.fromMm), 0),
+  };
+}
