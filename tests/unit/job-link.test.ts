@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { areaBoxIds } from '@site/islands/job/catalogue.ts';
 import { addArea, blankJob, freshDraft, setAreaBoxes, setTitle } from '@site/islands/job/draft.ts';
 import { linkHash, readLink } from '@site/islands/job/link.ts';
-import { pack, unpack } from '@site/islands/job/packed.ts';
+import { pack, unpack } from '@sim/input/packed.ts';
 
 const readable = fc.string({ maxLength: 40, unit: fc.constantFrom(...'abz09 /.,"<>&é漢½×²°') });
 

@@ -1,5 +1,5 @@
 import type { Draft } from './draft.ts';
-import { pack, unpack } from './packed.ts';
+import { pack, unpack } from '@sim/input/packed.ts';
 import { readDraft, writeDraft } from './read-draft.ts';
 
 /** Stands before the packed job, so that another kind of link, or a later version, is recognised. */

@@ -1,3 +1,4 @@
+/** Text small enough for an address or a square code, and safe to take back from anyone. */
 import { deflateSync, Inflate } from 'fflate';
 
 /** A link longer than this comes from no form of ours. */
