@@ -43,7 +43,7 @@ export interface CombSetup {
   keyCoatMm: number;
   /** Ridges knocked down with the flat side before the tile is laid. */
   flattened: boolean;
-  /** Strip left bare along the tile's edges. */
+  /** Strip left bare along the two edges that lie on the layout lines (least x and least y). */
   edgeBareMm: number;
   seed: number;
 }
@@ -51,7 +51,10 @@ export interface CombSetup {
 export interface MortarSetup {
   yieldPa: number;
   viscosityPaS: number;
+  /** Minutes since combing when the tile is laid. */
   ageMin: number;
+  /** Minutes after which contact on the skinned bed has lost two thirds of its hold; by default still indoor air. */
+  skinMin?: number;
 }
 
 export type BedAction =

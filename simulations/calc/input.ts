@@ -38,6 +38,9 @@ export async function readInput(file: string): Promise<Reading<unknown>> {
   try {
     return { ok: true, value: JSON.parse(text.replace(/^\uFEFF/, '')) as unknown };
   } catch (problem) {
-    return refuse(`is not JSON (${(problem as Error).message.slice(0, 80)})`, 'give one JSON object');
+    return refuse(
+      `is not JSON (${(problem as Error).message.replaceAll(/\s+/g, ' ').slice(0, 80)})`,
+      'give one JSON object',
+    );
   }
 }

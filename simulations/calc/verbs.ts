@@ -4,4 +4,6 @@ import type { Reading } from '../input/fault.ts';
 export type Verb = (input: unknown) => Reading<unknown>;
 
 /** Each verb is loaded only when it is asked for. */
-export const verbs: Record<string, () => Promise<Verb>> = {};
+export const verbs: Record<string, () => Promise<Verb>> = {
+  set: async () => (await import('./set.ts')).set,
+};

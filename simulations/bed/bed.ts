@@ -1,0 +1,160 @@
+import { type BedAir, burstPockets, findVoids, makeAir, pressAir } from './air.ts';
+import { classify } from './classify.ts';
+import { combBed, layTile } from './fill.ts';
+import { type BedGrid, FRESH, FULL, TOUCHED } from './grid.ts';
+import { type BedLoad, bedLoad } from './load.ts';
+import { march, type MarchTerms } from './march.ts';
+import { route } from './route.ts';
+import type { BedSetup } from './types.ts';
+
+/** End term of a squeezed ridge, in yield stresses (Hill's slip-line loads fit 3/2, from memory; see MODEL.md). */
+export const END_TERM = 1.5;
+
+export const GRAVITY = 9.81;
+
+/** One bed being worked: the grid and what stands about it. */
+export interface Bed {
+  setup: BedSetup;
+  grid: BedGrid;
+  air: BedAir;
+  terms: MarchTerms;
+  load: BedLoad;
+  /** Tile's mean plane over the mean floor at its centre, mm, and its slopes. */
+  height: number;
+  slopeX: number;
+  slopeY: number;
+  weightN: number;
+  /** What the comb left on the floor, mean, mm. */
+  combedMeanMm: number;
+  /** Mortar at the start, the sum of columns, mm, and what has gone out past the tile since. */
+  startSum: number;
+  outSum: number;
+  steps: number;
+  /** Path slid so far, mm. */
+  slidMm: number;
+  /** True while contact is being made by sliding. */
+  sliding: boolean;
+}
+
+const sumOf = (values: Float64Array): number => {
+  let sum = 0;
+  for (const value of values) sum += value;
+  return sum;
+};
+
+const nothing: BedLoad = {
+  forceN: 0,
+  airN: 0,
+  atX: 0,
+  atY: 0,
+  contactMm2: 0,
+  centreX: 0,
+  centreY: 0,
+  spreadX: 0,
+  spreadY: 0,
+  tileMm2: 0,
+  meanGap: 0,
+  leastGap: 0,
+};
+
+/** Combs, lays the tile to its first touch and takes the first measure. */
+export function startBed(setup: BedSetup, afterComb?: (grid: BedGrid) => void): Bed {
+  const grid = combBed(setup);
+  afterComb?.(grid);
+  const combed = sumOf(grid.mortar);
+  const height = layTile(grid, setup);
+  const { yieldPa } = setup.mortar;
+  const bed: Bed = {
+    setup,
+    grid,
+    air: makeAir(),
+    terms: { yieldPa, endPa: setup.physics.endTerm ? END_TERM * yieldPa : 0, gaugePa: new Float64Array(2) },
+    load: nothing,
+    height,
+    slopeX: 0,
+    slopeY: 0,
+    weightN: 0,
+    combedMeanMm: combed / grid.mortar.length,
+    startSum: sumOf(grid.mortar),
+    outSum: 0,
+    steps: 0,
+    slidMm: 0,
+    sliding: false,
+  };
+  measure(bed);
+  bed.weightN = setup.physics.weight
+    ? bed.load.tileMm2 * 1e-6 * setup.tile.thicknessMm * 1e-3 * setup.tile.densityKgM3 * GRAVITY
+    : 0;
+  return bed;
+}
+
+/** Marks what has met mortar, and whether it met it while sliding. */
+function touch(bed: Bed): void {
+  const { order, mark, taken } = bed.grid;
+  const how = bed.sliding ? TOUCHED | FRESH : TOUCHED;
+  for (let k = 0; k < taken; k += 1) {
+    const n = order[k]!;
+    if (mark[n] === 0) mark[n] = how;
+  }
+}
+
+/** Finds full cells, voids and their air, the pressure at yield, and the load the bed bears as it lies. */
+export function measure(bed: Bed): void {
+  const { grid, terms } = bed;
+  const changed = classify(grid);
+  if (bed.setup.physics.air) {
+    if (changed > 0) bed.air = findVoids(grid, bed.air);
+    pressAir(grid, bed.air);
+    terms.gaugePa = bed.air.gaugePa;
+  }
+  march(grid, terms);
+  if (bed.setup.physics.air) burstPockets(grid, bed.air, terms.yieldPa);
+  touch(bed);
+  bed.load = bedLoad(grid, terms);
+}
+
+/** Moves the tile down by `sink` at its centre and by the slopes, then lets the mortar find its new place. */
+export function sinkBy(bed: Bed, sink: number, slopeX: number, slopeY: number): void {
+  const { grid } = bed;
+  const { gap, columns, rim, tileColumns, tileRows, cellMm, originMm } = grid;
+  for (let row = rim; row < rim + tileRows; row += 1) {
+    const start = row * columns + rim;
+    const fall = sink - slopeY * (originMm[1] + row * cellMm);
+    let x = originMm[0] + rim * cellMm;
+    for (let n = start; n < start + tileColumns; n += 1, x += cellMm) gap[n] = gap[n]! - fall + slopeX * x;
+  }
+  bed.height -= sink;
+  bed.slopeX += slopeX;
+  bed.slopeY += slopeY;
+  measure(bed);
+  bed.outSum += route(grid);
+  bed.steps += 1;
+}
+
+/** Mortar that a full cell holds above its gap for want of a way out, the largest share of a gap. */
+function backlog(grid: BedGrid): number {
+  const { order, mortar, gap, state, columns, rim, tileColumns, tileRows } = grid;
+  let most = 0;
+  for (let k = 0; k < grid.taken; k += 1) most = Math.max(most, mortar[order[k]!]! / gap[order[k]!]! - 1);
+  for (let row = rim; row < rim + tileRows; row += 1) {
+    const start = row * columns + rim;
+    for (let n = start; n < start + tileColumns; n += 1)
+      if (state[n]! < FULL && state[n]! > 0) most = Math.max(most, mortar[n]! / gap[n]! - 1);
+  }
+  return most;
+}
+
+/** Passes on what front cells were handed beyond their room, without moving the tile. */
+export function settle(bed: Bed): void {
+  for (let n = 0; n < 6 && backlog(bed.grid) > 1e-6; n += 1) {
+    measure(bed);
+    bed.outSum += route(bed.grid);
+    bed.steps += 1;
+  }
+  measure(bed);
+}
+
+/** |mortar now − mortar at the start| over the start. */
+export function massError(bed: Bed): number {
+  return bed.startSum === 0 ? 0 : Math.abs(sumOf(bed.grid.mortar) - bed.startSum) / Math.abs(bed.startSum);
+}

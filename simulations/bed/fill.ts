@@ -1,0 +1,79 @@
+import { combedMeanMm, combField } from '../trowel/comb.ts';
+import { warpOf } from '../tile/warp.ts';
+import { type BedGrid, EMPTY, makeGrid, OPEN } from './grid.ts';
+import { layOut } from './layout.ts';
+import type { BedSetup } from './types.ts';
+
+/** True inside a piece of the sheet; a single tile is one piece. */
+function pieceTest(tile: BedSetup['tile']): (x: number, y: number) => boolean {
+  const { along, across, jointMm } = tile.pieces;
+  if (along === 1 && across === 1) return () => true;
+  const stepX = (tile.lengthMm + jointMm) / along;
+  const stepY = (tile.widthMm + jointMm) / across;
+  const inside = (from: number, step: number): boolean => from - step * Math.floor(from / step) < step - jointMm;
+  return (x, y) => inside(x + tile.lengthMm / 2, stepX) && inside(y + tile.widthMm / 2, stepY);
+}
+
+/** Bare strips are left along the two edges that lie on the layout lines. */
+const isBare = (setup: BedSetup, x: number, y: number): boolean =>
+  x + setup.tile.lengthMm / 2 < setup.comb.edgeBareMm || y + setup.tile.widthMm / 2 < setup.comb.edgeBareMm;
+
+/** Combed mortar on the floor, all of the grid. */
+function comb(grid: BedGrid, setup: BedSetup): void {
+  const { tile, trowel, comb: how } = setup;
+  const field = combField(how, trowel, grid.cellMm, tile.lengthMm, tile.widthMm);
+  const target = combedMeanMm(how, trowel);
+  let sum = 0;
+  for (let row = 0, n = 0; row < grid.rows; row += 1) {
+    const y = grid.originMm[1] + row * grid.cellMm;
+    for (let column = 0; column < grid.columns; column += 1, n += 1) {
+      const spot = field(grid.originMm[0] + column * grid.cellMm, y);
+      grid.mortar[n] = spot.heightMm;
+      grid.foot[n] = spot.footMm;
+      sum += spot.heightMm;
+    }
+  }
+  // No pattern leaves more mortar than its notch lets through; straight ridges need no correction.
+  const scale = sum > 0 && how.pattern !== 'straight' ? (target * grid.mortar.length) / sum : 1;
+  for (let row = 0, n = 0; row < grid.rows; row += 1) {
+    const y = grid.originMm[1] + row * grid.cellMm;
+    for (let column = 0; column < grid.columns; column += 1, n += 1) {
+      const bare = isBare(setup, grid.originMm[0] + column * grid.cellMm, y);
+      const even = bare ? 0 : target + how.keyCoatMm;
+      grid.mortar[n] = bare ? 0 : how.flattened ? even : grid.mortar[n]! * scale + how.keyCoatMm;
+      grid.foot[n] = bare ? 0 : how.flattened ? even : grid.foot[n]! * scale + how.keyCoatMm;
+    }
+  }
+}
+
+/** The tile over the bed at its first touch, with its coat of mortar; the gap is under its mean plane at `height`. */
+export function layTile(grid: BedGrid, setup: BedSetup): number {
+  const { tile, floor, butterMm } = setup;
+  const inPiece = pieceTest(tile);
+  const back = warpOf(tile, tile.lengthMm, tile.widthMm);
+  const ground = warpOf(floor, tile.lengthMm, tile.widthMm);
+  let height = -Infinity;
+  for (let row = grid.rim; row < grid.rim + grid.tileRows; row += 1) {
+    const y = grid.originMm[1] + row * grid.cellMm;
+    for (let column = grid.rim; column < grid.rim + grid.tileColumns; column += 1) {
+      const x = grid.originMm[0] + column * grid.cellMm;
+      const n = row * grid.columns + column;
+      grid.gap[n] = back(x, y) - ground(x, y);
+      grid.state[n] = inPiece(x, y) ? EMPTY : OPEN;
+      if (grid.state[n] === OPEN) continue;
+      const coat = butterMm - tile.reliefMm;
+      grid.mortar[n] = grid.mortar[n]! + coat;
+      grid.foot[n] = grid.foot[n]! + coat;
+      height = Math.max(height, grid.mortar[n]! - grid.gap[n]!);
+    }
+  }
+  for (let n = 0; n < grid.gap.length; n += 1) grid.gap[n] = grid.gap[n]! + height;
+  return height;
+}
+
+/** A combed bed, no tile yet. */
+export function combBed(setup: BedSetup): BedGrid {
+  const grid = makeGrid(layOut(setup.tile, setup.cellMm));
+  comb(grid, setup);
+  return grid;
+}

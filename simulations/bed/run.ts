@@ -1,0 +1,67 @@
+import { actOn } from './act.ts';
+import { type Bed, startBed } from './bed.ts';
+import { coverage } from './contact.ts';
+import { bedFrame, combedFrame } from './frame.ts';
+import { outcome } from './outcome.ts';
+import { press, withWeight } from './press.ts';
+import type { BedHooks, BedRun, BedSetup, HistoryEntry } from './types.ts';
+
+/** Thrown when a caller's `onProgress` asked to stop. */
+export class BedStopped extends Error {
+  constructor() {
+    super('The run was stopped.');
+    this.name = 'BedStopped';
+  }
+}
+
+/** A picture is sent after this many steps. */
+const STEPS_A_FRAME = 6;
+
+/** Share of a whole run that combing and laying take. */
+const LAID = 0.1;
+
+/**
+ * Combs, lays and works one tile, and pulls it.
+ * @param setup a complete set-up, see `readSetup`
+ * @returns the figures and the last picture; the same input gives the same output anywhere
+ * @throws BedStopped when `hooks.onProgress` returns true
+ */
+export function runBed(setup: BedSetup, hooks: BedHooks = {}): BedRun {
+  const report = (share: number): void => {
+    if (hooks.onProgress?.(share) === true) throw new BedStopped();
+  };
+  report(0);
+  const bed = startBed(setup, (grid) => hooks.onFrame?.(combedFrame(grid, setup)));
+  report(LAID / 2);
+  press(bed, withWeight(bed, { forceN: 0, atX: 0, atY: 0 }));
+  hooks.onFrame?.(bedFrame(bed, -1));
+  const history: HistoryEntry[] = [];
+  let applied = bed.weightN;
+  let shown = bed.steps;
+  setup.actions.forEach((action, number) => {
+    const before = bed.slidMm;
+    applied = actOn(bed, action, (share, offset) => {
+      report(LAID + ((1 - LAID) * (number + share)) / setup.actions.length);
+      if (!hooks.onFrame || bed.steps - shown < STEPS_A_FRAME) return;
+      shown = bed.steps;
+      hooks.onFrame(bedFrame(bed, number, offset));
+    });
+    history.push({
+      action: number,
+      coverage: coverage(bed),
+      tileHeightMm: bed.height,
+      loadN: carried(bed, applied),
+      slideMm: bed.slidMm - before,
+    });
+    hooks.onFrame?.(bedFrame(bed, number));
+  });
+  report(1);
+  return {
+    result: outcome(bed, history, carried(bed, applied)),
+    frame: bedFrame(bed, setup.actions.length - 1),
+  };
+}
+
+/** What the bed carries: the load on it, as far as it bears it; with no load at all, what it would bear. */
+const carried = (bed: Bed, applied: number): number =>
+  applied > 0 ? Math.min(applied, bed.load.forceN) : bed.load.forceN;

@@ -1,0 +1,89 @@
+import { direction } from '../numbers/plain.ts';
+import { airStiffness } from './air.ts';
+import { type Bed, settle, sinkBy } from './bed.ts';
+import { frontGain, type RateByAngle, type SlideField } from './front-gain.ts';
+import { type Applied, balancing, GRAIN_STOP_MM, limited, press } from './press.ts';
+import { slideRate } from './slide-law.ts';
+
+const ANGLES = 12;
+/** A front moves at most this many cells in a step, and the tile falls at most this share of the gap. */
+const FRONT_STEP = 0.75;
+const SINK_STEP = 0.05;
+const MOST_STEPS = 2000;
+/** Nearer to the plastic load than this the tile is pressed, not slid down. */
+const MOST_LOAD = 0.97;
+
+/** U* = μU/(hτ): viscous against yield stress in the gap. */
+export const speedNumber = (bed: Bed, speedMmS: number): number =>
+  bed.setup.physics.viscosity && bed.load.meanGap > 0
+    ? (bed.setup.mortar.viscosityPaS * speedMmS) / (bed.load.meanGap * bed.terms.yieldPa)
+    : 0;
+
+const ratesFor = (load: number, speed: number): RateByAngle =>
+  Float64Array.from({ length: ANGLES + 1 }, (_, n) => slideRate(load, n / ANGLES, speed));
+
+/** An orbit meets every front at every angle: one rate for all, the mean over the circle. */
+function roundRates(rates: RateByAngle): RateByAngle {
+  let sum = 0;
+  const turns = 24;
+  for (let k = 0; k < turns; k += 1) {
+    const cosine = direction(((k + 0.5) * 90) / turns)[0];
+    const place = cosine * ANGLES;
+    const low = Math.min(ANGLES - 1, Math.floor(place));
+    sum += rates[low]! + (place - low) * (rates[low + 1]! - rates[low]!);
+  }
+  return new Float64Array(ANGLES + 1).fill(sum / turns);
+}
+
+export interface Slide {
+  applied: Applied;
+  field: SlideField;
+  /** Path to go, mm. */
+  pathMm: number;
+  speedMmS: number;
+  /** Directions go round, as under a vibrating plate. */
+  round?: boolean;
+}
+
+/**
+ * Slides the tile along a path under a load. Sliding takes the yield threshold away: the fronts widen by the slide law
+ * and the tile sinks by the mortar they take up, as far as the air under it lets it.
+ * @param onStep called after each step with the path gone; true stops
+ */
+export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean = () => false): void {
+  const { applied, field } = how;
+  let gone = 0;
+  bed.sliding = true;
+  for (let n = 0; n < MOST_STEPS && gone < how.pathMm - 1e-9; n += 1) {
+    if (applied.forceN > bed.load.forceN * 1.01) press(bed, applied);
+    const { load } = bed;
+    if (load.leastGap <= GRAIN_STOP_MM || load.contactMm2 === 0) break;
+    const lift = applied.forceN - load.airN;
+    const bears = load.forceN - load.airN;
+    const ratio = bears > 0 ? Math.min(MOST_LOAD, lift / bears) : 0;
+    if (lift <= 0 || (ratio <= 0 && applied.forceN > 0)) {
+      gone = how.pathMm;
+      break;
+    }
+    const plain = ratesFor(ratio, speedNumber(bed, how.speedMmS));
+    const gain = frontGain(bed.grid, field, how.round ? roundRates(plain) : plain);
+    if (gain.volume <= 0) {
+      gone = how.pathMm;
+      break;
+    }
+    const fall = gain.volume / load.contactMm2;
+    const stiff = airStiffness(bed.grid, bed.air);
+    const most = Math.min(SINK_STEP * load.meanGap, load.leastGap / 2, stiff > 0 ? (0.5 * lift) / stiff : Infinity);
+    const step = Math.min(how.pathMm - gone, FRONT_STEP / gain.fastest, most / fall);
+    const sink = fall * step;
+    const stiffness = (3 * load.forceN) / (load.contactMm2 * 1e-6 * load.meanGap);
+    const [slopeX, slopeY] = balancing(bed, applied, stiffness, load.forceN);
+    const tilt = limited(bed, { sink: 0, slopeX, slopeY }, sink);
+    sinkBy(bed, sink + tilt.slopeX * load.centreX + tilt.slopeY * load.centreY, tilt.slopeX, tilt.slopeY);
+    gone += step;
+    bed.slidMm += step;
+    if (onStep(gone)) break;
+  }
+  settle(bed);
+  bed.sliding = false;
+}

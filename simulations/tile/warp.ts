@@ -1,0 +1,22 @@
+import type { TileSetup } from '../bed/types.ts';
+
+/** A surface's departure from its mean plane at x, y from its middle, mm. */
+export type Warp = (x: number, y: number) => number;
+
+/**
+ * Bow along both axes and twist. Bow is the height of the middle over the ends, a parabola (ISO 10545-2 measures the
+ * edge's curvature as that departure); twist is the fourth corner's departure from the plane of the other three
+ * (ISO 10545-2), a ruled surface. All three have zero mean over the tile.
+ */
+export function warpOf(
+  surface: Pick<TileSetup, 'bowLengthMm' | 'bowWidthMm'> & { twistMm?: number },
+  lengthMm: number,
+  widthMm: number,
+): Warp {
+  const { bowLengthMm, bowWidthMm, twistMm = 0 } = surface;
+  return (x, y) => {
+    const u = (2 * x) / lengthMm;
+    const v = (2 * y) / widthMm;
+    return bowLengthMm * (1 / 3 - u * u) + bowWidthMm * (1 / 3 - v * v) + (twistMm / 4) * u * v;
+  };
+}

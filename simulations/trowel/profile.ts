@@ -1,0 +1,117 @@
+import type { TrowelSetup } from '../bed/types.ts';
+import { pitchMm, ridgeAreaMm2, ridgeHeightMm } from './notch.ts';
+
+/** A point of a ridge's outline: across the ridge from its middle, and up. mm. */
+export type OutlinePoint = [acrossMm: number, upMm: number];
+
+/** Lean of a slanted notch's flanks: run over rise (model; slanted notches are cut near 45°, and drag stands them up). */
+export const SLANT = 0.5;
+
+const ROUND_STEPS = 24;
+
+/** Outline of one fresh ridge, left foot to right foot, as the notch leaves it (a slanted one leans to the right). */
+export function ridgeOutline(trowel: TrowelSetup): OutlinePoint[] {
+  const half = trowel.widthMm / 2;
+  const height = ridgeHeightMm(trowel);
+  switch (trowel.shape) {
+    case 'square':
+      return [
+        [-half, 0],
+        [-half, height],
+        [half, height],
+        [half, 0],
+      ];
+    case 'v':
+      return [
+        [-half, 0],
+        [0, height],
+        [half, 0],
+      ];
+    case 'slanted': {
+      const lean = height * SLANT;
+      return [
+        [-half - lean / 2, 0],
+        [-half + lean / 2, height],
+        [half + lean / 2, height],
+        [half - lean / 2, 0],
+      ];
+    }
+    case 'u': {
+      const depth = Math.max(0, trowel.depthMm - trowel.wearMm);
+      const round = depth === 0 ? 0 : (height / depth) * Math.min(depth, half);
+      const top: OutlinePoint[] = [];
+      for (let n = 0; n <= ROUND_STEPS; n += 1) {
+        const t = (2 * n) / ROUND_STEPS - 1;
+        // Even steps of the chord crowd nothing at the steep ends; the cubic brings points there.
+        const across = 1.5 * t - 0.5 * t * t * t;
+        top.push([half * across, height - round + round * Math.sqrt(Math.max(0, 1 - across * across))]);
+      }
+      return [[-half, 0], ...top, [half, 0]];
+    }
+  }
+}
+
+/** A ridge as a height over the floor, one pitch long, ready to be averaged over a cell. */
+export interface RidgeProfile {
+  pitchMm: number;
+  heightMm: number;
+  /** Bed left by the comb, mm. */
+  meanMm: number;
+  /** Running area from the middle of the ridge over one pitch, SAMPLES + 1 values, mm². */
+  area: Float64Array;
+}
+
+const SAMPLES = 1024;
+
+/** Height at a distance from the ridge's middle, for outlines whose up-values are a function of across. */
+function heightAt(points: OutlinePoint[], across: number): number {
+  for (let n = 1; n < points.length; n += 1) {
+    const [x0, y0] = points[n - 1]!;
+    const [x1, y1] = points[n]!;
+    if (across >= x0 && across <= x1 && x1 > x0) return y0 + ((y1 - y0) * (across - x0)) / (x1 - x0);
+  }
+  return 0;
+}
+
+/** A leaning ridge as the columns under its outline: a ramp, a flat top, a ramp, with the same area. */
+function columnsOf(trowel: TrowelSetup): OutlinePoint[] {
+  if (trowel.shape !== 'slanted') return ridgeOutline(trowel);
+  const half = trowel.widthMm / 2;
+  const height = ridgeHeightMm(trowel);
+  const lean = Math.min(height * SLANT, trowel.toothMm, trowel.widthMm);
+  return [
+    [-half - lean / 2, 0],
+    [-half + lean / 2, height],
+    [half - lean / 2, height],
+    [half + lean / 2, 0],
+  ];
+}
+
+/** The profile of a trowel's ridge; its mean is exact whatever the sampling. */
+export function ridgeProfile(trowel: TrowelSetup): RidgeProfile {
+  const pitch = pitchMm(trowel);
+  const points = columnsOf(trowel);
+  const area = new Float64Array(SAMPLES + 1);
+  const step = pitch / SAMPLES;
+  for (let n = 0; n < SAMPLES; n += 1) {
+    const u = (n + 0.5) * step;
+    area[n + 1] = area[n]! + step * heightAt(points, u > pitch / 2 ? u - pitch : u);
+  }
+  const exact = ridgeAreaMm2(trowel);
+  const scale = area[SAMPLES]! > 0 ? exact / area[SAMPLES]! : 0;
+  for (let n = 0; n <= SAMPLES; n += 1) area[n] = area[n]! * scale;
+  return { pitchMm: pitch, heightMm: ridgeHeightMm(trowel), meanMm: exact / pitch, area };
+}
+
+/** Area from the ridge's middle (u = 0) to u, mm², for any u. */
+function areaTo(profile: RidgeProfile, u: number): number {
+  const pitches = Math.floor(u / profile.pitchMm);
+  const place = (u / profile.pitchMm - pitches) * SAMPLES;
+  const n = Math.min(SAMPLES - 1, Math.floor(place));
+  const part = profile.area[n]! + (place - n) * (profile.area[n + 1]! - profile.area[n]!);
+  return pitches * profile.area[SAMPLES]! + part;
+}
+
+/** Mean height over a window of the given width about u, mm. */
+export const meanHeight = (profile: RidgeProfile, u: number, width: number): number =>
+  (areaTo(profile, u + width / 2) - areaTo(profile, u - width / 2)) / width;

@@ -1,0 +1,34 @@
+import { runBed } from '../bed/run.ts';
+import { buffersOf, type FromWorker, PROTOCOL, type ToWorker } from './protocol.ts';
+
+/** Progress is told in steps of this share. */
+const PROGRESS_STEP = 0.02;
+
+/** Does what a message asks and posts what comes of it; apart from the worker so that it can be tested without one. */
+export function answer(message: ToWorker, post: (reply: FromWorker, handOver: ArrayBuffer[]) => void): void {
+  const { id, setup } = message;
+  if (message.protocol !== PROTOCOL) {
+    post({ kind: 'failed', id, says: 'The page and its worker are of different versions; reload the page.' }, []);
+    return;
+  }
+  let told = -1;
+  try {
+    const run = runBed(setup, {
+      ...(message.wantsFrames && {
+        onFrame: (frame) => {
+          post({ kind: 'frame', id, frame }, buffersOf(frame));
+        },
+      }),
+      onProgress: (share) => {
+        if (share >= told + PROGRESS_STEP) {
+          told = share;
+          post({ kind: 'progress', id, share }, []);
+        }
+        return false;
+      },
+    });
+    post({ kind: 'done', id, run }, buffersOf(run.frame));
+  } catch (problem) {
+    post({ kind: 'failed', id, says: problem instanceof Error ? problem.message : String(problem) }, []);
+  }
+}

@@ -1,0 +1,145 @@
+import { BedStopped } from '../bed/run.ts';
+import type { BedFrame, BedRun, BedSetup } from '../bed/types.ts';
+import { type FromWorker, PROTOCOL } from './protocol.ts';
+
+export interface RunListeners {
+  onFrame?: (frame: BedFrame) => void;
+  /** Share done, 0…1. */
+  onProgress?: (share: number) => void;
+}
+
+export interface BedRunner {
+  /**
+   * Computes a bed in the worker. A later run takes the place of one under way or waiting, whose promise then rejects
+   * with `BedStopped`; any other failure rejects with its own error.
+   */
+  run(setup: BedSetup, listeners?: RunListeners): Promise<BedRun>;
+  /** Stops what is under way or waiting. */
+  cancel(): void;
+  /** Stops, and lets the worker go. */
+  close(): void;
+}
+
+/** What a runner needs of a worker. */
+export interface WorkerLike {
+  postMessage(message: unknown): void;
+  terminate(): void;
+  onmessage: ((event: MessageEvent<FromWorker>) => void) | null;
+  onerror: ((event: ErrorEvent) => void) | null;
+}
+
+interface Job {
+  id: number;
+  setup: BedSetup;
+  listeners: RunListeners;
+  resolve: (run: BedRun) => void;
+  reject: (problem: Error) => void;
+}
+
+/** A run this young is left to end when a newer one comes: a small figure is done sooner than a worker is started. */
+const PATIENCE_MS = 60;
+
+const startWorker = (): WorkerLike => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+
+/**
+ * A worker of one's own for beds: one run at a time, the latest asked for wins.
+ * @param start how to start a worker; only tests give their own
+ */
+export function createBedRunner(start: () => WorkerLike = startWorker): BedRunner {
+  let worker: WorkerLike | null = null;
+  let current: Job | null = null;
+  let waiting: Job | null = null;
+  let patience: ReturnType<typeof setTimeout> | undefined;
+  let lastId = 0;
+
+  const end = (): void => {
+    worker?.terminate();
+    worker = null;
+  };
+
+  const next = (): void => {
+    clearTimeout(patience);
+    patience = undefined;
+    current = waiting;
+    waiting = null;
+    if (current) post(current);
+  };
+
+  const hear = (event: MessageEvent<FromWorker>): void => {
+    const reply = event.data;
+    const job = current;
+    if (!job || reply.id !== job.id) return;
+    const stale = waiting !== null;
+    switch (reply.kind) {
+      case 'frame':
+        if (!stale) job.listeners.onFrame?.(reply.frame);
+        return;
+      case 'progress':
+        if (!stale) job.listeners.onProgress?.(reply.share);
+        return;
+      case 'done':
+        next();
+        if (stale) job.reject(new BedStopped());
+        else job.resolve(reply.run);
+        return;
+      case 'failed':
+        next();
+        job.reject(new Error(reply.says));
+    }
+  };
+
+  const post = (job: Job): void => {
+    if (!worker) {
+      worker = start();
+      worker.onmessage = hear;
+      worker.onerror = (event) => {
+        const failed = current;
+        end();
+        next();
+        failed?.reject(new Error(event.message || 'The worker could not be started.'));
+      };
+    }
+    worker.postMessage({
+      kind: 'start',
+      protocol: PROTOCOL,
+      id: job.id,
+      // A plain copy: a page may keep its set-up behind proxies, which cannot be posted.
+      setup: JSON.parse(JSON.stringify(job.setup)) as BedSetup,
+      wantsFrames: job.listeners.onFrame !== undefined,
+    });
+  };
+
+  const giveUp = (): void => {
+    const old = current;
+    end();
+    next();
+    old?.reject(new BedStopped());
+  };
+
+  const cancel = (): void => {
+    waiting?.reject(new BedStopped());
+    waiting = null;
+    if (current) giveUp();
+  };
+
+  return {
+    run: (setup, listeners = {}) =>
+      new Promise((resolve, reject) => {
+        lastId += 1;
+        const job: Job = { id: lastId, setup, listeners, resolve, reject };
+        if (!current) {
+          current = job;
+          post(job);
+          return;
+        }
+        waiting?.reject(new BedStopped());
+        waiting = job;
+        patience ??= setTimeout(giveUp, PATIENCE_MS);
+      }),
+    cancel,
+    close: () => {
+      cancel();
+      end();
+    },
+  };
+}

@@ -1,0 +1,27 @@
+import type { BedFrame, BedRun, BedSetup } from '../bed/types.ts';
+
+/** Raised when a message changes its meaning; both sides refuse another's. */
+export const PROTOCOL = 1;
+
+/** To the worker. A run is stopped by ending the worker: it computes without a pause. */
+export interface StartMessage {
+  kind: 'start';
+  protocol: typeof PROTOCOL;
+  id: number;
+  setup: BedSetup;
+  /** Pictures cost a copy each; without a listener none are made. */
+  wantsFrames: boolean;
+}
+
+export type ToWorker = StartMessage;
+
+/** From the worker; `id` is that of the start it answers. */
+export type FromWorker =
+  | { kind: 'frame'; id: number; frame: BedFrame }
+  | { kind: 'progress'; id: number; share: number }
+  | { kind: 'done'; id: number; run: BedRun }
+  | { kind: 'failed'; id: number; says: string };
+
+/** Buffers of a picture, to hand over instead of copying. */
+export const buffersOf = (frame: BedFrame): ArrayBuffer[] =>
+  [frame.mortarMm.buffer, frame.floorMm.buffer, frame.gapMm.buffer, frame.state.buffer] as ArrayBuffer[];
