@@ -1,0 +1,43 @@
+/** Words around a lesson; the lesson's own text stands in its file. */
+export const lesson = {
+  module: 'Module',
+  of: 'of 16',
+  minutes: 'minutes',
+  outcomes: 'After this you can',
+  coming: 'This module is being written. What it will teach is settled:',
+  sources: 'Sources of this module',
+  sourcesSay: 'Every number above is read from one of these rules.',
+  source: 'Source',
+  caution: 'Caution',
+  cautionGoverns:
+    'The product’s own safety sheet and instructions, local codes and licensed trades come before anything said here.',
+  worked: 'Worked example',
+  wrongIdea: 'A wrong idea, and why it tempts',
+  tryIt: 'Try it with real mortar',
+  key: 'Keep this',
+  before: 'Before',
+  next: 'Next',
+  teach: 'For the instructor',
+  teachTitle: 'For the instructor',
+  backToModule: 'Back to the module',
+  materials: 'Materials',
+  time: 'Time',
+  contents: 'All modules',
+  also: 'Others say',
+  read: 'I have done this module',
+  readDone: 'Done. The ridge is pressed on the first page.',
+  check: 'Check yourself',
+  checkSays: 'Three short scenarios on this module, drawn fresh each time and marked with the reason.',
+  checkLink: 'Take the three',
+  printed: 'A live figure stands here. Set it going on the page.',
+  teachComing: 'The station, its materials and its marking sheet are being written.',
+} as const;
+export type LessonWords = Record<keyof typeof lesson, string>;
+
+/** How sure we are of a rule, in words. */
+export const statusWords = {
+  published: 'published',
+  'common-practice': 'common practice, no published source',
+  model: 'model',
+  'from-memory': 'from memory',
+} as const;
