@@ -11,7 +11,7 @@ export const planVerb: Verb = (input) => {
     ok: true,
     value: {
       ...plan,
-      areas: plan.areas.map(({ predicted: { sorted: _, ...predicted }, ...area }) => ({ ...area, predicted })),
+      areas: plan.areas.map((area) => ({ ...area, predicted: { ...area.predicted, sorted: undefined } })),
     },
   };
 };
