@@ -21,7 +21,10 @@ export function assemblyFindings(area: Area, layers: readonly Layer[], say: Spea
     found.push(finding('membrane.bond', 'note', say(words.membraneSilent, { notch: sheet.notch.label })));
   const board = layers.find((layer) => layer.name === 'under-board');
   if (board?.notch)
-    found.push(finding('board.bed', 'note', say(words.boardBed, { notch: board.notch.label })), note('board.fasteners'));
+    found.push(
+      finding('board.bed', 'note', say(words.boardBed, { notch: board.notch.label })),
+      note('board.fasteners'),
+    );
   if (membrane === 'liquid-waterproofing') found.push(note('membrane.liquid'));
   if (membrane === 'uncoupling-mat') found.push(note('mat.cavities'));
   if (membrane === 'heated-mat') found.push(note('mat.heated-volume'));

@@ -23,8 +23,7 @@ export function bagYield({ bagKg, yieldLPerBag, waterLPerBag }: Job['mortar']): 
   const dense = valueOf('mortar.density', 'most');
   const given = waterLPerBag === null ? null : waterLPerBag / bagKg;
   const waterLPerKg = given ?? middle(least, most);
-  if (yieldLPerBag !== null)
-    return { least: yieldLPerBag, usual: yieldLPerBag, most: yieldLPerBag, waterLPerKg };
+  if (yieldLPerBag !== null) return { least: yieldLPerBag, usual: yieldLPerBag, most: yieldLPerBag, waterLPerKg };
   const mix = (water: number, density: number): number =>
     yieldLitres({ bagKg, waterLPerKg: water, densityKgM3: density });
   return {
@@ -45,11 +44,7 @@ export function labelBags(areaM2: number, uprightBedMm: number, bagKg: number): 
 }
 
 /** Bags for an area: low, to plan on, high, and what the headline would say. Rounded up. */
-export function bagsFor(
-  areaM2: number,
-  recipes: readonly LayerRecipe[],
-  job: Job,
-): Omit<Bags, 'whyDiffers'> {
+export function bagsFor(areaM2: number, recipes: readonly LayerRecipe[], job: Job): Omit<Bags, 'whyDiffers'> {
   const made = bagYield(job.mortar);
   const low = valueOf('bags.spread', 'low');
   const high = valueOf('bags.spread', 'high');
@@ -97,4 +92,3 @@ export function batchesFor(
     partBag: rest > 0.05 ? { powderKg: rest, waterL: partBagWater(rest, water) } : { powderKg: 0, waterL: 0 },
   };
 }
-

@@ -50,4 +50,3 @@ export function bedNeed(area: Area, standards: StandardSet): BedNeed {
     warpRule: tile.measuredBowMm === null ? limit.rule : 'lippage.actual',
   };
 }
-

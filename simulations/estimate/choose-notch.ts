@@ -62,7 +62,12 @@ export const jointShare = (lengthMm: number, widthMm: number, jointMm: number): 
  * How high mortar rises in the joints when small pieces are pressed from one bed to a thinner one, mm: the mortar
  * has nowhere else to go (conservation of volume).
  */
-export function riseInJoints(bedMm: number, pressedToMm: number, piece: { lengthMm: number; widthMm: number }, jointMm: number): number {
+export function riseInJoints(
+  bedMm: number,
+  pressedToMm: number,
+  piece: { lengthMm: number; widthMm: number },
+  jointMm: number,
+): number {
   const share = jointShare(piece.lengthMm, piece.widthMm, jointMm);
   return share === 0 ? 0 : Math.max(0, bedMm - pressedToMm) / share;
 }

@@ -13,11 +13,7 @@ export function planCoverage(area: Area, job: Job, say: Speaker): { decision: De
     standards: job.standards,
     exposure: area.exposure,
     surface: area.surface,
-    kind: isPanel(tile)
-      ? 'panel'
-      : tile.material === 'stone' || tile.material === 'glass'
-        ? tile.material
-        : 'tile',
+    kind: isPanel(tile) ? 'panel' : tile.material === 'stone' || tile.material === 'glass' ? tile.material : 'tile',
     thicknessMm: tile.thicknessMm,
   });
   const asked = job.instructions.minCoverage;

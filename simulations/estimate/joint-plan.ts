@@ -20,8 +20,10 @@ import { words } from './words/en.ts';
 const HAIR_MM = 0.01;
 const HAIR_SHARE = 0.002;
 
-export interface JointPlan
-  extends Pick<AreaPlan, 'minJointMm' | 'maxOffsetShare' | 'maxLippageMm' | 'expectedLippageMm'> {
+export interface JointPlan extends Pick<
+  AreaPlan,
+  'minJointMm' | 'maxOffsetShare' | 'maxLippageMm' | 'expectedLippageMm'
+> {
   decisions: Decision[];
   findings: Finding[];
 }

@@ -91,8 +91,7 @@ export function layerRecipes(
               notch: null,
               rule: 'butter.extra',
               thicknessAt: (angle, part) =>
-                bedAt(notch, angle) *
-                between(valueOf('butter.extra', 'least'), valueOf('butter.extra', 'most'), part),
+                bedAt(notch, angle) * between(valueOf('butter.extra', 'least'), valueOf('butter.extra', 'most'), part),
             },
           ];
   return [...under(area, standards), bed, ...coat];

@@ -14,7 +14,10 @@ export interface Lift {
  */
 export function liftLimitKg({ reachMm, fromMm, travelMm, turnDeg }: Lift): number {
   const inch = 25.4;
-  const horizontal = Math.min(1, valueOf('safety.lifting', 'reach') / Math.max(reachMm, valueOf('safety.lifting', 'reach')));
+  const horizontal = Math.min(
+    1,
+    valueOf('safety.lifting', 'reach') / Math.max(reachMm, valueOf('safety.lifting', 'reach')),
+  );
   const above = Math.abs(fromMm - valueOf('safety.lifting', 'bestHeight')) / inch;
   const vertical = Math.max(0, 1 - valueOf('safety.lifting', 'heightFactor') * above);
   const distance = Math.min(

@@ -9,8 +9,10 @@ import { finding, lengthValue, type Speaker, valueIn } from './say-finding.ts';
 import { isMosaic } from './tile-facts.ts';
 import { words } from './words/en.ts';
 
-export interface NotchPlan
-  extends Pick<AreaPlan, 'notch' | 'notchSays' | 'bedNeedMm' | 'alternatives' | 'rejected' | 'overridden' | 'flattenRidges'> {
+export interface NotchPlan extends Pick<
+  AreaPlan,
+  'notch' | 'notchSays' | 'bedNeedMm' | 'alternatives' | 'rejected' | 'overridden' | 'flattenRidges'
+> {
   angleDeg: number;
   findings: Finding[];
 }

@@ -47,7 +47,8 @@ function planButter(area: Area, setting: Omit<SettingChoice, 'butterHow'>, { job
     return { ...byRule, predicted: predict(area, job, choice, spread) };
   }
   const bare = predict(area, job, { ...setting, butterHow: 'none' }, spread);
-  if (bare.chanceOfPass >= SURE_ENOUGH) return { how: 'none' as const, rule: 'butter.for-95' as const, predicted: bare };
+  if (bare.chanceOfPass >= SURE_ENOUGH)
+    return { how: 'none' as const, rule: 'butter.for-95' as const, predicted: bare };
   return {
     how: 'flat' as const,
     rule: 'butter.for-95' as const,

@@ -23,7 +23,8 @@ export interface SettingChoice {
 export function spreadQuestion(area: Area, job: Job, setting: SettingChoice): SpreadQuestion {
   const { tile } = area;
   const mosaic = isMosaic(tile);
-  const [length, width] = mosaic && tile.pieceMm !== null ? [tile.pieceMm, tile.pieceMm] : [tile.lengthMm, tile.widthMm];
+  const [length, width] =
+    mosaic && tile.pieceMm !== null ? [tile.pieceMm, tile.pieceMm] : [tile.lengthMm, tile.widthMm];
   const measured = tile.measuredBowMm;
   const usual = bedAt(setting.notch, valueOf('trowel.angle', 'usual'));
   const coat: SpreadQuestion['coatMm'] =
@@ -31,7 +32,10 @@ export function spreadQuestion(area: Area, job: Job, setting: SettingChoice): Sp
       ? [0, 0]
       : setting.butterHow === 'flat'
         ? [usual * valueOf('butter.extra', 'least'), usual * valueOf('butter.extra', 'most')]
-        : [bedAt(plainSquare(job.standards), valueOf('trowel.angle', 'usual')), bedAt(plainSquare(job.standards), valueOf('trowel.angle', 'steep'))];
+        : [
+            bedAt(plainSquare(job.standards), valueOf('trowel.angle', 'usual')),
+            bedAt(plainSquare(job.standards), valueOf('trowel.angle', 'steep')),
+          ];
   return {
     notch: setting.notch,
     lengthMm: length,

@@ -36,6 +36,8 @@ export const ruleFinding = (rule: RuleId, severity: Finding['severity'], units: 
 /** A number of a decision's subject, as it is read. */
 export const saySubject = (subject: string, value: number, units: UnitSystem): string =>
   sayValue(
-    subject === 'coverage' || subject === 'offset' ? valueIn(value, 'share') : lengthValue(value, subject === 'movement' ? 'span' : 'gap'),
+    subject === 'coverage' || subject === 'offset'
+      ? valueIn(value, 'share')
+      : lengthValue(value, subject === 'movement' ? 'span' : 'gap'),
     units,
   );

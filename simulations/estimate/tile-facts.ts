@@ -39,7 +39,9 @@ const capped = (edge: number, share: number, most: number): number => Math.min(e
 
 /** How far an edge of this length may be bowed by the standard: the lesser of share and length. */
 export function allowedWarp(tile: JobTile, edgeMm: number, standards: StandardSet): WarpLimit {
-  const limit = (rule: 'warp.rectified' | 'warp.calibrated' | 'warp.porcelain' | 'iso.flatness' | 'iso.flatness-rectified') => ({
+  const limit = (
+    rule: 'warp.rectified' | 'warp.calibrated' | 'warp.porcelain' | 'iso.flatness' | 'iso.flatness-rectified',
+  ) => ({
     rule,
     mm: capped(edgeMm, valueOf(rule, 'share'), valueOf(rule, 'most')),
   });

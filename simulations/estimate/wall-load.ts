@@ -34,7 +34,12 @@ export function wallLimit(substrate: Area['substrate']): number | null {
 /** Weight of tile, mortar and grout on a wall, kg/m². @param litresM2 mortar of all layers */
 export const wallKgM2 = (area: Area, litresM2: number): number =>
   tileKgM2(area.tile) +
-  litresM2 * powderKgPerLitre({ waterLPerKg: valueOf('mortar.water', 'least'), densityKgM3: valueOf('mortar.density', 'most') }) * (1 + BOUND_WATER) +
+  litresM2 *
+    powderKgPerLitre({
+      waterLPerKg: valueOf('mortar.water', 'least'),
+      densityKgM3: valueOf('mortar.density', 'most'),
+    }) *
+    (1 + BOUND_WATER) +
   GROUT_KG_M2;
 
 export function planWall(area: Area, litresM2: number, say: Speaker): { kgM2: number | null; findings: Finding[] } {

@@ -62,7 +62,10 @@ function drawOne(question: SpreadQuestion, chance: () => number): number {
   /** From −1 to 1, the middle likelier. */
   const either = (): number => chance() + chance() - 1;
   const { notch, method } = question;
-  const angle = between(valueOf('trowel.angle', 'usual'), Math.max(question.angleDeg, valueOf('trowel.angle', 'steep')));
+  const angle = between(
+    valueOf('trowel.angle', 'usual'),
+    Math.max(question.angleDeg, valueOf('trowel.angle', 'steep')),
+  );
   const coat = between(...question.coatMm);
   const bed = bedAt(notch, angle);
   // A knocked-down comb keeps a little of its relief.
@@ -70,7 +73,8 @@ function drawOne(question: SpreadQuestion, chance: () => number): number {
   const yieldPa = question.yieldPa * 1.6 ** (2 * chance() - 1);
   const bow = question.bowMm.map((most) => (question.measured ? most * between(0.8, 1.2) : most * either()));
   const dip = question.dipMm * either();
-  const push = between(valueOf('model.pressing', 'least'), valueOf('model.pressing', 'most')) * (question.wall ? WALL_PUSH : 1);
+  const push =
+    between(valueOf('model.pressing', 'least'), valueOf('model.pressing', 'most')) * (question.wall ? WALL_PUSH : 1);
   const areaM2 = (question.lengthMm * question.widthMm) / 1e6;
   const onBlock = method === 'beat-in' ? Math.min(areaM2, BLOCK_M2) : areaM2;
   const area = Math.max(onBlock, method === 'beat-in' ? BLOCK_M2 : 0);
