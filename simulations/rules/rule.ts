@@ -25,7 +25,6 @@ export const ruleUnits = [
   'kg/m²',
   'kg/m² per mm',
   'kg/m³',
-  'L',
   'L/m²',
   'L/kg',
   '°C',
