@@ -6,4 +6,5 @@ export type Verb = (input: unknown) => Reading<unknown>;
 /** Each verb is loaded only when it is asked for. */
 export const verbs: Record<string, () => Promise<Verb>> = {
   set: async () => (await import('./set.ts')).set,
+  plan: async () => (await import('./plan.ts')).planVerb,
 };

@@ -25,6 +25,7 @@ export const ruleUnits = [
   'kg/m²',
   'kg/m² per mm',
   'kg/m³',
+  'L',
   'L/m²',
   'L/kg',
   '°C',

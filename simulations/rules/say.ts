@@ -20,6 +20,8 @@ const inUnits: Partial<Record<RuleUnit, (value: number, system: UnitSystem) => s
   'mm²': (value, system) =>
     system === 'imperial' ? `${plainNumber(value / MM2_PER_SQUARE_INCH)} in²` : `${Math.round(value / 10) * 10} mm²`,
   'm²': formatArea,
+  L: (value, system) =>
+    system === 'imperial' ? `${plainNumber((value / L_PER_GALLON) * 4)} US qt` : `${plainNumber(value)} L`,
   'm² per bag': (value, system) =>
     system === 'imperial' ? `${Math.round(toSquareFeet(value))} ft²` : `${plainNumber(Number(value.toFixed(1)))} m²`,
   '°': (value) => `${plainNumber(value)}°`,

@@ -20,12 +20,12 @@ describe('words for a bed', () => {
     // 645.16 mm² is one square inch and 16387.064 mm³ one cubic inch, exactly (yard and pound agreement, 1959).
     expect(said.join(' ')).toContain('1 in²');
     expect(said.join(' ')).toContain('1 in³');
-    expect(said.join(' ')).toContain('far right');
+    expect(said.join(' ')).toContain('far left');
     expect(describeBed(plainResult(), frame, 'metric').join(' ')).toContain('6.5 cm²');
   });
 
   test('before the tile is laid it speaks of the comb alone', () => {
-    const comb = drawnFrame(['....'], { action: -1 });
+    const comb = drawnFrame(['....'], { action: -1, tileHeightMm: NaN });
     comb.mortarMm.fill(5.5);
     const said = describeBed(null, comb, 'metric');
     expect(said).toHaveLength(1);

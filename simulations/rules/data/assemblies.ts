@@ -26,7 +26,7 @@ export const assemblyRules = ruleTable({
   'membrane.bond': {
     title: 'Mortar under a thin sheet',
     says: 'Where the maker is silent, a thin bonded sheet lies in a bed of {least} to {most}, reckoned with the blade at 45°: enough to fill, not enough to float.',
-    values: { least: gap(1.1), most: gap(1.75) },
+    values: { least: gap(1.05), most: gap(1.8) },
     source: PRACTICE,
     standards: BOTH,
   },

@@ -12,6 +12,8 @@ export interface MapPaint {
   turnedOver: boolean;
   /** Device pixels to a CSS pixel, so that patterns keep their size on a sharp screen. */
   scale?: number;
+  /** Leaves a bare back clear, to be laid over something seen through it. */
+  clearOpen?: boolean;
 }
 
 /** Slope of the mortar's face, as tone: 1 in 1 towards the light lifts by this many levels of 255. */
@@ -68,6 +70,7 @@ export function paintMap(frame: BedFrame, paint: MapPaint): Uint8ClampedArray<Ar
       const bonded = bondedAround(frame, x, y);
       if (bonded >= 0.5) state = CELL_STATE.bonded;
       else if (state === CELL_STATE.bonded) state = nearestBare(frame, column, row);
+      if (paint.clearOpen && state === CELL_STATE.open) continue;
       stateTone(state, dot, line, scale, tones, tone);
       const towards = turnedOver ? -1 : 1;
       const slope =

@@ -13,6 +13,7 @@ export interface BedWords {
   corners: readonly [string, string, string, string];
   bed: (mean: string, min: string, max: string) => string;
   squeezed: (volume: string, rise: string) => string;
+  squeezedOver: (volume: string) => string;
   load: (force: string) => string;
   section: {
     gap: (mean: string, min: string, max: string) => string;
@@ -63,9 +64,10 @@ export const EN_BED_WORDS: BedWords = {
   noPockets: 'No air is shut in.',
   weakCorner: (corner, share) => `The weakest corner is the ${corner}, at ${share}.`,
   cornersEven: (share) => `All four corners are at ${share} or better.`,
-  corners: ['near left', 'near right', 'far right', 'far left'],
+  corners: ['near left', 'near right', 'far left', 'far right'],
   bed: (mean, min, max) => `The bed is ${mean} thick on average, ${min} at the thinnest and ${max} at the thickest.`,
   squeezed: (volume, rise) => `${volume} squeezed out and fills ${rise} of the joint's depth.`,
+  squeezedOver: (volume) => `${volume} squeezed out, more than the joint holds up to the tile's face.`,
   load: (force) => `The bed carries ${force}.`,
   section: {
     gap: (mean, min, max) => `Along the cut the gap is ${mean} on average, from ${min} to ${max}.`,
@@ -82,7 +84,7 @@ export const EN_BED_WORDS: BedWords = {
     trapped: 'Shut-in air',
     skinned: 'Touched, not bonded (skin)',
     wetted: 'Touched by mortar',
-    corners: 'Corners, near left to far left',
+    corners: 'Corners: near left, near right, far left, far right',
     edgeStrip: 'Edge strip',
     largestVoid: 'Largest void',
     voidsNearEdge: 'Voids near a corner or edge',

@@ -1,6 +1,7 @@
 import { CELL_STATE, type BedFrame, type BedResult } from '../../bed/types.ts';
 import { formatGap, formatShare, type UnitSystem } from '../../units/format.ts';
 import { formatForce, formatPressure, formatSmallArea, formatSmallVolume } from '../../units/mechanics.ts';
+import { isLaid } from '../laid.ts';
 import { EN_BED_WORDS, type BedWords } from './bed-words.ts';
 import type { Profile } from '../section/profile.ts';
 import { figuresOf } from '../section/profile.ts';
@@ -28,9 +29,6 @@ export function stateShares(frame: BedFrame): StateShares {
   };
 }
 
-/** A frame whose tile has not been laid. */
-export const isCombOnly = (frame: BedFrame): boolean => frame.action < 0;
-
 function tallest(frame: BedFrame): number {
   let most = 0;
   for (const height of frame.mortarMm) if (height > most) most = height;
@@ -48,7 +46,7 @@ export function describeBed(
   words: BedWords = EN_BED_WORDS,
 ): string[] {
   const gap = (mm: number): string => formatGap(mm, units);
-  if (isCombOnly(frame)) return [words.notLaid(gap(tallest(frame)))];
+  if (!isLaid(frame)) return [words.notLaid(gap(tallest(frame)))];
   const shares = stateShares(frame);
   const said = [words.coverage(formatShare(result ? result.coverage : frame.coverage))];
   if (!result) {
@@ -78,7 +76,9 @@ export function describeBed(
       ? words.weakCorner(corner, formatShare(weakest))
       : words.cornersEven(formatShare(weakest)),
     words.bed(gap(result.bedMm.mean), gap(result.bedMm.min), gap(result.bedMm.max)),
-    words.squeezed(formatSmallVolume(result.squeezedMm3, units), formatShare(result.riseInJoint)),
+    result.riseInJoint > 1
+      ? words.squeezedOver(formatSmallVolume(result.squeezedMm3, units))
+      : words.squeezed(formatSmallVolume(result.squeezedMm3, units), formatShare(result.riseInJoint)),
     words.load(formatForce(result.loadN, units)),
   );
   return said;

@@ -1,0 +1,244 @@
+import { Group, type Plane } from 'three';
+
+import type { BedFrame, BedSetup } from '../../bed/types.ts';
+import { warpOf } from '../../tile/warp.ts';
+import { isLaid } from '../laid.ts';
+import type { ViewPalette } from '../palette.ts';
+import type { Cut } from '../section/profile.ts';
+import { makeCutFace } from './cut-face.ts';
+import { fieldMesh } from './field-mesh.ts';
+import { mortarMaterial } from './mortar-material.ts';
+import { strideFor, type Quality } from './quality.ts';
+import { emptyField, shadeHeights, type ShadedField } from './shade-heights.ts';
+import { slabPlan } from './slab-plan.ts';
+import { makeSlab } from './slab.ts';
+import { tearBed } from './tear.ts';
+import { makeTile, type TileLook } from './tile-model.ts';
+import { backOf, type BackHeight } from './tile-shape.ts';
+import { makeTrowel } from './trowel-model.ts';
+
+/** Where the tile is held. */
+export interface TilePose {
+  /** Share of the way from lying to held over the bed. */
+  lift: number;
+  /** Share of the way from lying to turned over its far edge. */
+  turn: number;
+}
+
+/** Where the trowel stands, mm and degrees, or null when it is put away. */
+export type TrowelPlace = { x: number; y: number; alongDeg: number } | null;
+
+export interface BedModel {
+  group: Group;
+  /** Shows a frame of a set-up. `pulled`: the mortar has parted between floor and tile. */
+  show: (setup: BedSetup, frame: BedFrame, pulled: boolean) => void;
+  setPose: (pose: TilePose) => void;
+  setTileShown: (shown: boolean) => void;
+  setLook: (look: TileLook) => void;
+  setTrowel: (place: TrowelPlace) => void;
+  setCut: (cut: Cut | null) => void;
+  setPalette: (palette: ViewPalette) => void;
+  setQuality: (quality: Quality) => void;
+  dispose: () => void;
+}
+
+interface Held {
+  setup: BedSetup;
+  frame: BedFrame;
+  pulled: boolean;
+}
+
+const TURN_CLEAR_MM = 16;
+
+/** One bed as a picture: slab, mortar, tile with what sticks to it, trowel, cut. */
+export function makeBedModel(first: ViewPalette): BedModel {
+  let palette = first;
+  let quality: Quality | null = null;
+  const group = new Group();
+  const slab = makeSlab(palette);
+  const bed = mortarMaterial(palette.mortar);
+  const floorField = fieldMesh(bed.material, bed.uniforms);
+  const left = mortarMaterial(palette.mortar);
+  left.uniforms.bedTorn.value = 1;
+  const tileField = fieldMesh(left.material, left.uniforms);
+  const tile = makeTile(palette);
+  const trowel = makeTrowel();
+  const face = makeCutFace(palette);
+  const hinge = new Group();
+  const underTile = new Group();
+  underTile.scale.y = -1;
+  underTile.add(tileField.mesh);
+  tile.group.add(underTile);
+  hinge.add(tile.group);
+  group.add(slab.group, floorField.mesh, hinge, trowel.group, face.group);
+  trowel.group.visible = false;
+  hinge.visible = false;
+
+  let held: Held | null = null;
+  let pose: TilePose = { lift: 0, turn: 0 };
+  let cut: Cut | null = null;
+  let tileShown = false;
+  let floorShade: ShadedField | null = null;
+  let tileShade: ShadedField | null = null;
+
+  const field = (known: ShadedField | null, frame: BedFrame): ShadedField =>
+    known && known.columns === frame.columns && known.rows === frame.rows && known.cellMm === frame.cellMm
+      ? known
+      : emptyField(frame.columns, frame.rows, frame.cellMm);
+
+  const showFloor = (frame: BedFrame, mortar: Float32Array): void => {
+    floorShade = field(floorShade, frame);
+    const { heights } = floorShade;
+    const present = new Uint8Array(heights.length);
+    for (let cell = 0; cell < heights.length; cell++) {
+      const gap = frame.gapMm[cell]!;
+      // A full bed is drawn a hair below the tile so that the two surfaces don't fight.
+      const most = Number.isNaN(gap) || held?.pulled ? Infinity : gap - 0.03;
+      heights[cell] = frame.floorMm[cell]! + Math.min(mortar[cell]!, most);
+      present[cell] = mortar[cell]! > 0.02 ? 1 : 0;
+      // Bare floor: the mesh dips under the slab, which then shows without a fight between two surfaces.
+      if (present[cell] === 0) heights[cell] = frame.floorMm[cell]! - 0.6;
+    }
+    shadeHeights(floorShade, present);
+    floorField.show(floorShade, frame.originMm);
+  };
+
+  const showBack = (frame: BedFrame, onTile: Float32Array, back: BackHeight): void => {
+    tileShade = field(tileShade, frame);
+    const { heights } = tileShade;
+    const present = new Uint8Array(heights.length);
+    for (let row = 0; row < frame.rows; row++) {
+      for (let column = 0; column < frame.columns; column++) {
+        const cell = row * frame.columns + column;
+        const x = frame.originMm[0] + column * frame.cellMm - frame.offsetMm[0];
+        const y = frame.originMm[1] + row * frame.cellMm - frame.offsetMm[1];
+        const taken = onTile[cell]!;
+        present[cell] = taken > 0 ? 1 : 0;
+        heights[cell] = taken - (Number.isNaN(frame.gapMm[cell]!) ? 0 : back(x, y));
+      }
+    }
+    shadeHeights(tileShade, present);
+    tileField.show(tileShade, [frame.originMm[0] - frame.offsetMm[0], frame.originMm[1] - frame.offsetMm[1]]);
+  };
+
+  const stand = (): void => {
+    hinge.visible = tileShown;
+    if (!held) return;
+    const { setup, frame } = held;
+    const rest = isLaid(frame) ? frame.tileHeightMm : restingHeight(frame);
+    const wide = setup.tile.widthMm;
+    const axis = wide / 2 + TURN_CLEAR_MM / 2;
+    const raise = pose.lift * (28 + 0.18 * wide);
+    // The hinge stands behind the far edge; turned right over, the face lies on the slab.
+    const height = rest + raise;
+    const onSlab = setup.tile.thicknessMm + 0.5;
+    hinge.position.set(frame.offsetMm[0], height + (onSlab - height) * pose.turn, -axis - frame.offsetMm[1]);
+    hinge.rotation.x = -Math.PI * pose.turn;
+    tile.group.position.set(0, 0, axis);
+  };
+
+  const slice = (): void => {
+    const planes: Plane[] = held && cut ? face.planes(cut) : [];
+    slab.setClip(planes);
+    bed.material.clippingPlanes = planes;
+    const down = pose.lift === 0 && pose.turn === 0;
+    tile.setClip(down ? planes : []);
+    left.material.clippingPlanes = down ? planes : [];
+    if (!held || !cut) {
+      face.hide();
+      return;
+    }
+    const { setup, frame, pulled } = held;
+    face.show({
+      frame: pulled ? { ...frame, mortarMm: tearBed(frame).onFloor } : frame,
+      cut,
+      plan: slabPlan(setup.tile.lengthMm, setup.tile.widthMm),
+      tileMm: tileShown && down && isLaid(frame) ? setup.tile.thicknessMm : 0,
+    });
+  };
+
+  const setQuality = (next: Quality): void => {
+    quality = next;
+    for (const { uniforms } of [bed, left]) uniforms.bedGrain.value = next.grain ? 1 : 0;
+    if (!held) return;
+    const stride = strideFor(next, held.frame.columns * held.frame.rows);
+    floorField.setStride(stride);
+    tileField.setStride(stride);
+  };
+
+  return {
+    group,
+    show: (setup, frame, pulled) => {
+      const sameTile = held?.setup.tile === setup.tile;
+      const moved = !held || held.frame !== frame || held.pulled !== pulled || !sameTile;
+      const newFloor = !held || held.frame.floorMm !== frame.floorMm || !sameTile;
+      const newTrowel = !held || held.setup.trowel !== setup.trowel;
+      held = { setup, frame, pulled };
+      if (quality) setQuality(quality);
+      if (newTrowel) trowel.shape(setup.trowel);
+      if (newFloor) slab.fit(frame, setup.tile.lengthMm, setup.tile.widthMm);
+      if (moved) {
+        const unlaid = warpOf(setup.tile, setup.tile.lengthMm, setup.tile.widthMm);
+        tile.shape(setup.tile, frame, unlaid);
+        tile.paint(frame, pulled);
+        if (pulled) {
+          const torn = tearBed(frame);
+          showFloor(frame, torn.onFloor);
+          showBack(frame, torn.onTile, backOf(frame));
+        } else {
+          showFloor(frame, frame.mortarMm);
+        }
+        bed.uniforms.bedTorn.value = pulled ? 0.6 : 0;
+        tileField.mesh.visible = pulled;
+      }
+      stand();
+      slice();
+    },
+    setPose: (next) => {
+      const wasDown = pose.lift === 0 && pose.turn === 0;
+      pose = next;
+      stand();
+      if (wasDown !== (next.lift === 0 && next.turn === 0)) slice();
+    },
+    setTileShown: (shown) => {
+      tileShown = shown;
+      stand();
+      slice();
+    },
+    setLook: (look) => tile.setLook(look),
+    setTrowel: (place) => {
+      trowel.group.visible = place !== null;
+      if (place) trowel.place(place.x, place.y, 0, place.alongDeg);
+    },
+    setCut: (next) => {
+      cut = next;
+      slice();
+    },
+    setPalette: (next) => {
+      palette = next;
+      slab.setPalette(next);
+      tile.setPalette(next);
+      face.setPalette(next);
+      bed.material.color.set(next.mortar);
+      left.material.color.set(next.mortar);
+      if (held) tile.paint(held.frame, held.pulled);
+    },
+    setQuality,
+    dispose: () => {
+      slab.dispose();
+      floorField.dispose();
+      tileField.dispose();
+      tile.dispose();
+      trowel.dispose();
+      face.dispose();
+    },
+  };
+}
+
+/** Where a tile's back would first meet the mortar: the top of the highest ridge. */
+function restingHeight(frame: BedFrame): number {
+  let most = 0;
+  for (let cell = 0; cell < frame.mortarMm.length; cell++)
+    most = Math.max(most, frame.floorMm[cell]! + frame.mortarMm[cell]!);
+  return most;
+}

@@ -1,0 +1,127 @@
+import {
+  BufferAttribute,
+  BufferGeometry,
+  DataTexture,
+  FloatType,
+  LinearFilter,
+  LinearMipmapLinearFilter,
+  Mesh,
+  NearestFilter,
+  RedFormat,
+  RGBAFormat,
+  UnsignedByteType,
+  type MeshStandardMaterial,
+} from 'three';
+
+import type { MortarUniforms } from './mortar-material.ts';
+import type { ShadedField } from './shade-heights.ts';
+
+/** A mesh that a height field displaces: built once for a grid, then only its two textures change. */
+export interface FieldMesh {
+  mesh: Mesh<BufferGeometry, MeshStandardMaterial>;
+  /** Puts new heights and shading on the machine's graphics; `origin` is the centre of cell (0,0), mm. */
+  show: (field: ShadedField, origin: [number, number]) => void;
+  /** Cells between two vertices: 1 draws every cell. */
+  setStride: (stride: number) => void;
+  dispose: () => void;
+}
+
+/** Vertices stand on cell centres so that an unfiltered texture gives exact heights. */
+function gridGeometry(field: ShadedField, origin: [number, number], stride: number): BufferGeometry {
+  const { columns, rows, cellMm } = field;
+  const across = Math.max(2, Math.ceil((columns - 1) / stride) + 1);
+  const away = Math.max(2, Math.ceil((rows - 1) / stride) + 1);
+  const places = new Float32Array(across * away * 3);
+  const normals = new Float32Array(across * away * 3);
+  const uvs = new Float32Array(across * away * 2);
+  for (let row = 0; row < away; row++) {
+    const cellRow = Math.min(rows - 1, row * stride);
+    for (let column = 0; column < across; column++) {
+      const cellColumn = Math.min(columns - 1, column * stride);
+      const at = row * across + column;
+      places[at * 3] = origin[0] + cellColumn * cellMm;
+      places[at * 3 + 2] = -(origin[1] + cellRow * cellMm);
+      normals[at * 3 + 1] = 1;
+      uvs[at * 2] = (cellColumn + 0.5) / columns;
+      uvs[at * 2 + 1] = (cellRow + 0.5) / rows;
+    }
+  }
+  const corners = new Uint32Array((across - 1) * (away - 1) * 6);
+  let next = 0;
+  for (let row = 0; row + 1 < away; row++) {
+    for (let column = 0; column + 1 < across; column++) {
+      const near = row * across + column;
+      const far = near + across;
+      corners.set([near, near + 1, far + 1, near, far + 1, far], next);
+      next += 6;
+    }
+  }
+  const geometry = new BufferGeometry();
+  geometry.setAttribute('position', new BufferAttribute(places, 3));
+  geometry.setAttribute('normal', new BufferAttribute(normals, 3));
+  geometry.setAttribute('uv', new BufferAttribute(uvs, 2));
+  geometry.setIndex(new BufferAttribute(corners, 1));
+  return geometry;
+}
+
+/** Makes the mesh; nothing is drawn until the first `show`. */
+export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUniforms): FieldMesh {
+  const mesh = new Mesh(new BufferGeometry(), material);
+  mesh.castShadow = true;
+  mesh.receiveShadow = true;
+  mesh.frustumCulled = false;
+  mesh.visible = false;
+  let heights: DataTexture | null = null;
+  let shade: DataTexture | null = null;
+  let stride = 1;
+  let shape = '';
+  let last: { field: ShadedField; origin: [number, number] } | null = null;
+
+  const drop = (): void => {
+    heights?.dispose();
+    shade?.dispose();
+    mesh.geometry.dispose();
+  };
+  const build = (field: ShadedField, origin: [number, number]): void => {
+    drop();
+    mesh.geometry = gridGeometry(field, origin, stride);
+    heights = new DataTexture(field.heights, field.columns, field.rows, RedFormat, FloatType);
+    heights.minFilter = NearestFilter;
+    heights.magFilter = NearestFilter;
+    shade = new DataTexture(field.shade, field.columns, field.rows, RGBAFormat, UnsignedByteType);
+    shade.minFilter = LinearMipmapLinearFilter;
+    shade.magFilter = LinearFilter;
+    shade.generateMipmaps = true;
+    shade.anisotropy = 4;
+    material.displacementMap = heights;
+    material.displacementScale = 1;
+    material.needsUpdate = true;
+    uniforms.bedShade.value = shade;
+    uniforms.bedSizeMm.value = [field.columns * field.cellMm, field.rows * field.cellMm];
+  };
+
+  const show = (field: ShadedField, origin: [number, number]): void => {
+    const key = `${field.columns} ${field.rows} ${field.cellMm} ${origin[0]} ${origin[1]} ${stride}`;
+    if (key !== shape || last?.field !== field) {
+      shape = key;
+      build(field, origin);
+    }
+    last = { field, origin };
+    mesh.visible = true;
+    if (heights) heights.needsUpdate = true;
+    if (shade) shade.needsUpdate = true;
+  };
+
+  return {
+    mesh,
+    show,
+    setStride: (next) => {
+      stride = next;
+      if (last) show(last.field, last.origin);
+    },
+    dispose: () => {
+      drop();
+      material.dispose();
+    },
+  };
+}

@@ -1,0 +1,60 @@
+/** How much work a picture costs. Chosen by measuring, never by asking what machine it is. */
+export interface Quality {
+  name: 'light' | 'plain' | 'fine';
+  /** Most device pixels to a CSS pixel. */
+  pixelRatio: number;
+  /** Side of the shadow map, texels. */
+  shadowTexels: number;
+  /** Most vertices in one bed's mesh. */
+  vertices: number;
+  /** Sand in the surface. */
+  grain: boolean;
+  /** Window and wall mirrored in what is wet. */
+  reflections: boolean;
+  /** A picture must take less than this, ms, for the next setting up to be tried. */
+  upgradeUnderMs: number;
+}
+
+export const QUALITIES: readonly Quality[] = [
+  {
+    name: 'light',
+    pixelRatio: 1,
+    shadowTexels: 512,
+    vertices: 12_000,
+    grain: false,
+    reflections: false,
+    upgradeUnderMs: 9,
+  },
+  {
+    name: 'plain',
+    pixelRatio: 1.5,
+    shadowTexels: 1024,
+    vertices: 60_000,
+    grain: true,
+    reflections: true,
+    upgradeUnderMs: 9,
+  },
+  {
+    name: 'fine',
+    pixelRatio: 2,
+    shadowTexels: 2048,
+    vertices: 240_000,
+    grain: true,
+    reflections: true,
+    upgradeUnderMs: 0,
+  },
+];
+
+/**
+ * The setting to use next: the first is the cheapest, so a slow machine never draws a costly picture to find out.
+ * @param at the setting measured
+ * @param tookMs the time one picture took with it, finished by the graphics
+ */
+export const nextQuality = (at: Quality, tookMs: number): Quality => {
+  const up = QUALITIES[QUALITIES.indexOf(at) + 1];
+  return up && tookMs < at.upgradeUnderMs ? up : at;
+};
+
+/** Cells between vertices that keep a mesh within a setting's budget; never so coarse that a ridge is lost. */
+export const strideFor = (quality: Quality, cells: number): number =>
+  Math.max(1, Math.min(3, Math.ceil(Math.sqrt(cells / quality.vertices))));
