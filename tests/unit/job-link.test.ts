@@ -51,7 +51,7 @@ describe('a link carries the job', () => {
     expect(send(good)).toBe('read');
     expect(send({ ...good, extra: 1 })).toBe('broken');
     expect(send({ ...good, areas: Array.from({ length: 21 }, () => ({})) })).toBe('broken');
-    expect(send({ ...good, areas: [{ name: 'x'.repeat(121) }] })).toBe('broken');
+    expect(send({ ...good, areas: [{ name: 'x'.repeat(401) }] })).toBe('broken');
     expect(send({ ...good, areas: [{ name: 5 }] })).toBe('broken');
   });
   test('an inherited name is not taken for a box', () => {

@@ -1,4 +1,6 @@
 import type { UnitSystem } from '@sim/units/format.ts';
+import { commonNotches } from '@sim/trowel/common-notches.ts';
+import type { Notch } from '@sim/trowel/notch.ts';
 import { squareFeet } from '@sim/units/length.ts';
 import { parseLength } from '@sim/units/parse-length.ts';
 
@@ -8,13 +10,14 @@ import { readNumber } from './read-number.ts';
 /** Why the text of a box is not understood; the sentence for each stands in the messages. */
 export type Misread = 'no-number' | 'comma' | 'length' | 'area' | 'share' | 'weight' | 'temperature' | 'choice';
 
+export type BoxValue = string | number | boolean | readonly Notch[];
+
 /** What a box says: nothing, a value in the core's unit, or text we do not understand. */
-export type BoxReading =
-  { state: 'empty' } | { state: 'read'; value: string | number | boolean } | { state: 'misread'; why: Misread };
+export type BoxReading = { state: 'empty' } | { state: 'read'; value: BoxValue } | { state: 'misread'; why: Misread };
 
 const POUND_KG = 0.45359237; // exact: international avoirdupois pound, 1959
 
-const got = (value: string | number | boolean): BoxReading => ({ state: 'read', value });
+const got = (value: BoxValue): BoxReading => ({ state: 'read', value });
 const misread = (why: Misread): BoxReading => ({ state: 'misread', why });
 
 /** Splits "50 lb" into its number and its unit word, in small letters. */
@@ -81,6 +84,14 @@ function temperature(text: string, units: UnitSystem): BoxReading {
   return got(word === 'c' ? value.value : (value.value - 32) / 1.8);
 }
 
+/** Trowels by their stable names, a comma between two. */
+function trowels(text: string): BoxReading {
+  const chosen = text.split(',').map((id) => commonNotches.find((notch) => notch.id === id));
+  const known = chosen.flatMap((notch) => (notch ? [notch] : []));
+  if (known.length < chosen.length) return misread('choice');
+  return got(known.map(({ shape, widthMm, depthMm, toothMm }) => ({ shape, widthMm, depthMm, toothMm })));
+}
+
 /**
  * Reads one box.
  * @param text as typed
@@ -106,6 +117,8 @@ export function readBox(box: Box, text: string, units: UnitSystem): BoxReading {
       return weight(text, units);
     case 'temperature':
       return temperature(text, units);
+    case 'trowels':
+      return trowels(text);
     case 'number': {
       const value = readNumber(text);
       return value.ok ? got(value.value) : misread(value.why);

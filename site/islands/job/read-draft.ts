@@ -5,8 +5,8 @@ import { read } from '@sim/input/read.ts';
 import { areaBoxIds, jobBoxIds, type AreaBoxId, type JobBoxId } from './catalogue.ts';
 import { blankArea, blankJob, MOST_AREAS, type Draft } from './draft.ts';
 
-/** No box holds more; a name longer than this would not print on the sheet either. */
-export const MOST_LETTERS = 120;
+/** No box holds more; the list of trowels is the longest. */
+export const MOST_LETTERS = 400;
 
 const text = z.string().check(z.maxLength(MOST_LETTERS));
 const texts = (ids: readonly [string, ...string[]]) => z.partialRecord(z.enum(ids), text);

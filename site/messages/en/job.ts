@@ -1,18 +1,33 @@
 import type { AreaBoxId, JobBoxId } from '@site/islands/job/catalogue.ts';
 import type { Misread } from '@site/islands/job/read-box.ts';
 
+/** What a box is called, and a line of help where one is needed. */
+export interface BoxWords {
+  label: string;
+  hint?: string;
+}
+
 /** Words of the job sheet, around its form. The words of a plan stand in `plan.ts`. */
 export const job = {
   title: 'Job sheet',
   description: 'A tile job in, a plan out: trowel, method, coverage to reach, bags, and why.',
   lead: 'Say what you are setting and where. The sheet says which notch, how to comb and set, what to buy and what to pull, and where each line comes from.',
   jobName: 'Name of the job',
+  date: 'Date',
   area: 'Area',
   areaNumber: (number: number) => `Area ${number}`,
   copyOf: (name: string, number: number) => (name === '' ? `Copy of area ${number}` : `${name}, copy`),
   whole: 'The whole job',
   more: 'More about this area',
-  moreJob: 'Mortar, crew and weather',
+  moreMortar: 'Mortar and bags',
+  moreCrew: 'Crew and weather',
+  moreMaker: 'The maker’s written instructions',
+  makerHint: 'What the maker of the tile, the membrane or the mortar wrote comes before our choice of notch.',
+  moreTrowels: 'Trowels on the truck',
+  trowels: 'Trowels you have',
+  trowelsHint: 'None ticked: any trowel can be bought.',
+  bladeDrawing: (label: string) => `Blade of the ${label} trowel, drawn to scale`,
+  usually: (value: string) => `Not said: ${value}`,
   usualSize: 'Usual sizes',
   otherSize: 'Another size',
   notSaid: 'Not said',
@@ -38,7 +53,7 @@ export const job = {
 } as const;
 
 /** What each box of an area is called, and a line of help where one is needed. */
-export const areaLabels: Record<AreaBoxId, { label: string; hint?: string }> = {
+export const areaLabels: Record<AreaBoxId, BoxWords> = {
   name: { label: 'Name of the area' },
   area: { label: 'Size of the area', hint: 'A figure, or two sides: 10 × 12' },
   surface: { label: 'Surface' },
@@ -46,36 +61,58 @@ export const areaLabels: Record<AreaBoxId, { label: string; hint?: string }> = {
   substrate: { label: 'Backing' },
   membrane: { label: 'Under the tile' },
   heated: { label: 'Heated floor' },
+  sun: { label: 'In the sun or behind large windows' },
+  overRoom: { label: 'Over a room' },
+  fallRun: { label: 'Length it falls over' },
   material: { label: 'Tile' },
   length: { label: 'Length' },
   width: { label: 'Width' },
   thickness: { label: 'Thickness' },
+  piece: { label: 'Edge of one piece' },
   edge: { label: 'Edge', hint: 'Rectified: ground to size after firing' },
   back: { label: 'Back of the tile' },
   relief: { label: 'Depth of the back’s ribs' },
-  bow: { label: 'Bow you measured', hint: 'Middle of the back against a straightedge; empty: what the tile may have' },
+  bow: {
+    label: 'Bow you measured',
+    hint: 'Middle of the back against a straightedge; empty: what such a tile may have',
+  },
+  sizeVariation: { label: 'Longest less shortest', hint: 'Measured over a few tiles of the lot' },
+  light: { label: 'Light or see-through' },
+  moistureSensitive: { label: 'Warps or stains with water' },
   pattern: { label: 'Layout' },
   offset: { label: 'Offset', hint: 'Share of the tile’s length: 1/3, 50 %' },
+  mockUp: { label: 'A mock-up of this offset was approved' },
   joint: { label: 'Joint' },
-  flatness: { label: 'Floor out of flat by', hint: 'Largest gap under the straightedge' },
+  flatness: { label: 'Out of flat by', hint: 'Largest gap under the straightedge; empty: not measured' },
   flatnessOver: { label: 'Straightedge' },
 };
 
-export const jobLabels: Record<JobBoxId, { label: string; hint?: string }> = {
+export const jobLabels: Record<JobBoxId, BoxWords> = {
   standards: { label: 'Standards' },
+  trowels: { label: 'Trowels you have' },
+  makerShape: { label: 'Notch the maker asks for' },
+  makerWidth: { label: 'Its width' },
+  makerDepth: { label: 'Its depth' },
+  makerTooth: { label: 'Its tooth', hint: 'Empty: as wide as the notch' },
+  makerCoverage: { label: 'Least coverage the maker asks for' },
+  makerMortar: { label: 'Mortar the maker asks for' },
   bag: { label: 'Bag of mortar' },
-  bagYield: { label: 'Litres mixed from a bag', hint: 'From the bag; empty: worked out from its weight' },
+  bagYield: { label: 'Litres mixed from a bag', hint: 'Empty: worked out from its weight' },
+  bagWater: { label: 'Litres of water to a bag', hint: 'From the bag' },
+  openTime: { label: 'Open time, minutes', hint: 'From the bag' },
+  potLife: { label: 'Pot life, minutes', hint: 'From the bag' },
+  stiffness: { label: 'How the mix stands' },
   price: { label: 'Price of a bag' },
+  bagsAtHand: { label: 'Bags you have' },
   pace: { label: 'Minutes to set a tile' },
   setters: { label: 'Setters' },
   temperature: { label: 'Temperature' },
   wind: { label: 'Air' },
   waste: { label: 'Allowance for waste' },
-  makerCoverage: { label: 'Least coverage the maker asks for' },
 };
 
 /** Words of the lists, by the box and then by the core's word. */
-export const choiceWords: Record<string, Record<string, string>> = {
+export const choiceWords: Readonly<Partial<Record<AreaBoxId | JobBoxId, Readonly<Record<string, string>>>>> = {
   surface: { floor: 'Floor', wall: 'Wall' },
   exposure: {
     'interior-dry': 'Indoors, dry',
@@ -84,27 +121,39 @@ export const choiceWords: Record<string, Record<string, string>> = {
     submerged: 'Under water (pool)',
   },
   substrate: {
-    concrete: 'Concrete or screed',
+    concrete: 'Concrete',
+    screed: 'Screed',
     plywood: 'Plywood',
-    drywall: 'Drywall',
     plaster: 'Plaster',
+    drywall: 'Drywall',
+    'gypsum-fibre': 'Gypsum fibreboard',
+    'cement-board': 'Cement board',
+    'foam-board': 'Foam board',
     masonry: 'Block or brick',
+    'old-tile': 'Old tile',
   },
   membrane: {
-    none: 'Nothing: straight on the backing',
+    none: 'Nothing more',
     'sheet-waterproofing': 'Bonded waterproof sheet',
     'liquid-waterproofing': 'Liquid waterproofing',
     'uncoupling-mat': 'Uncoupling mat',
     'heated-mat': 'Mat with heating cable',
-    'backer-board': 'Cement board',
+    'backer-board': 'Cement board over the backing',
   },
   material: { porcelain: 'Porcelain', ceramic: 'Ceramic', stone: 'Stone', glass: 'Glass', mosaic: 'Mosaic on sheets' },
   edge: { rectified: 'Rectified', calibrated: 'Calibrated', natural: 'As fired' },
-  back: { flat: 'Flat', ribbed: 'Ribbed' },
+  back: { flat: 'Flat', ribbed: 'Ribbed', mesh: 'Mesh' },
   pattern: { grid: 'Straight grid', offset: 'Offset rows', diagonal: 'Diagonal', herringbone: 'Herringbone' },
   standards: { 'north-america': 'North America (ANSI)', 'iso-en': 'International and European (ISO, EN)' },
-  wind: { still: 'Still', breeze: 'Light air', windy: 'Windy or sunny' },
+  makerShape: { square: 'Square', v: 'V', u: 'U', slanted: 'Slanted' },
+  makerMortar: { 'thin-set': 'Thin-set', 'large-and-heavy': 'For large and heavy tile', epoxy: 'Epoxy' },
+  stiffness: { slumps: 'Slumps', holds: 'Holds a ridge', stiff: 'Stiff' },
+  wind: { still: 'Still', breeze: 'Light air', windy: 'Windy' },
 };
+
+/** The word of a choice, by box. */
+export const choiceWord = (box: string, choice: string): string =>
+  (choiceWords as Readonly<Record<string, Readonly<Record<string, string>> | undefined>>)[box]?.[choice] ?? choice;
 
 /** Why a box is not understood: what is wrong, and what is accepted. */
 export const misreadWords: Record<Misread, string> = {

@@ -1,0 +1,20 @@
+import { liftLimitKg, type Lift } from '@sim/estimate/lifting.ts';
+import { inches } from '@sim/units/length.ts';
+
+/** The lifts a bag of mortar makes on most jobs, the bag held against the body. */
+export const BAG_LIFTS = {
+  best: { reachMm: inches(10), fromMm: inches(30), travelMm: inches(10), turnDeg: 0 },
+  floor: { reachMm: inches(10), fromMm: 0, travelMm: inches(10), turnDeg: 0 },
+  bench: { reachMm: inches(10), fromMm: 0, travelMm: inches(30), turnDeg: 0 },
+  turned: { reachMm: inches(10), fromMm: 0, travelMm: inches(30), turnDeg: 45 },
+} as const satisfies Record<string, Lift>;
+
+export type BagLift = keyof typeof BAG_LIFTS;
+
+/** Each usual lift with the most the lifting equation allows, kg, and whether the bag is over it. */
+export function bagLifts(bagKg: number): { lift: BagLift; limitKg: number; over: boolean }[] {
+  return (Object.keys(BAG_LIFTS) as BagLift[]).map((lift) => {
+    const limitKg = liftLimitKg(BAG_LIFTS[lift]);
+    return { lift, limitKg, over: bagKg > limitKg };
+  });
+}
