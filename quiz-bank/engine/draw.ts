@@ -1,0 +1,58 @@
+import { uniformInt } from 'pure-rand/distribution/uniformInt';
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+
+/** Chance for one question, from a name: the same name gives the same draws on any machine. */
+export interface Draw {
+  /** A whole number, both ends included. */
+  whole(least: number, most: number): number;
+  /** One of a list. */
+  pick<T>(list: readonly T[]): T;
+  /** Some of a list, each at most once, in the order drawn. */
+  some<T>(list: readonly T[], count: number): T[];
+  /** The whole list in a drawn order. */
+  shuffled<T>(list: readonly T[]): T[];
+  /** A value on a ladder of equal steps, both ends included. */
+  step(least: number, most: number, by: number): number;
+  /** True with the given chance, 0…1. */
+  chance(share: number): boolean;
+}
+
+/** FNV-1a over the name's characters; two names a letter apart give unrelated streams after the generator's mixing. */
+function hash(name: string): number {
+  let value = 0x811c9dc5;
+  for (let at = 0; at < name.length; at++) value = Math.imul(value ^ name.charCodeAt(at), 0x01000193);
+  // A last mixing, because the generator's first output follows its seed closely.
+  value = Math.imul(value ^ (value >>> 16), 0x7feb352d);
+  value = Math.imul(value ^ (value >>> 15), 0x846ca68b);
+  return value ^ (value >>> 16);
+}
+
+/**
+ * Opens the stream of a name. Each use of chance has its own name, so that what a question draws for its job can't put
+ * its key in the same place every time.
+ */
+export function drawFrom(...name: (string | number)[]): Draw {
+  const stream = xoroshiro128plus(hash(name.join('|')));
+  const whole = (least: number, most: number): number => uniformInt(stream, least, most);
+  const pick = <T>(list: readonly T[]): T => {
+    if (list.length === 0) throw new Error('A draw from an empty list.');
+    return list[whole(0, list.length - 1)] as T;
+  };
+  const shuffled = <T>(list: readonly T[]): T[] => {
+    const out = [...list];
+    for (let last = out.length - 1; last > 0; last--) {
+      const other = whole(0, last);
+      [out[last], out[other]] = [out[other] as T, out[last] as T];
+    }
+    return out;
+  };
+  return {
+    whole,
+    pick,
+    shuffled,
+    some: (list, count) => shuffled(list).slice(0, count),
+    // Rounded so that a ladder of 0.1 does not leave 0.30000000000000004 on the page.
+    step: (least, most, by) => Math.round((least + by * whole(0, Math.round((most - least) / by))) * 1e6) / 1e6,
+    chance: (share) => whole(0, 999_999) < share * 1e6,
+  };
+}

@@ -1,0 +1,85 @@
+import type { TrowelSetup } from '../../simulations/bed/types.ts';
+import { formatArea, formatGap, formatLength, formatShare, type UnitSystem } from '../../simulations/units/format.ts';
+import { asFraction } from '../../simulations/units/fraction.ts';
+import type { Mm } from '../../simulations/units/length.ts';
+import { LITRES_PER_QUART, KG_PER_POUND, type Quantity, unitOf } from './quantity.ts';
+
+type Values = Record<string, string | number>;
+/** Sentences by name, with {holes}. */
+export type Words = Record<string, string>;
+
+/** How a template speaks: its own sentences, and amounts in the reader's units. */
+export interface Say {
+  units: UnitSystem;
+  /** One of the template's own sentences, its holes filled. */
+  t(name: string, values?: Values): string;
+  length(length: Mm, denominator?: number): string;
+  gap(length: Mm): string;
+  area(areaM2: number): string;
+  share(share: number): string;
+  /** Litres or US quarts. */
+  volume(litres: number): string;
+  mass(kg: number): string;
+  temperature(celsius: number): string;
+  /** Width × depth of the notch, with its shape. */
+  notch(trowel: TrowelSetup): string;
+  /** Two sides of a tile as the trade says them: 12 × 24 in. */
+  tile(lengthMm: Mm, widthMm: Mm): string;
+  /** A bare number of a quantity with its unit, at most `digits` decimals. */
+  number(value: number, quantity: Quantity, digits?: number): string;
+}
+
+const trimmed = (value: number, digits: number): string => {
+  const text = value.toFixed(digits);
+  return digits > 0 ? text.replace(/\.?0+$/, '') : text;
+};
+
+function fill(sentence: string, values: Values, name: string): string {
+  return sentence.replace(/\{(\w+)\}/g, (_, hole: string) => {
+    const value = values[hole];
+    if (value === undefined) throw new Error(`${name}: nothing fills {${hole}}.`);
+    return String(value);
+  });
+}
+
+/**
+ * @param words the template's sentences
+ * @param shared sentences every template may use (shapes of a notch, places)
+ * @throws when a sentence or the filling of a hole is missing; the bank's tests walk every template
+ */
+export function speaker(units: UnitSystem, name: string, words: Words, shared: Words): Say {
+  const imperial = units === 'imperial';
+  const t = (key: string, values: Values = {}): string => {
+    const sentence = words[key] ?? shared[key];
+    if (sentence === undefined) throw new Error(`${name}: no sentence "${key}".`);
+    return fill(sentence, values, `${name} "${key}"`);
+  };
+  const number = (value: number, quantity: Quantity, digits = 1): string => {
+    const unit = unitOf(quantity, units);
+    const text = trimmed(value / unit.base, digits);
+    return unit.name === '' ? text : unit.name === '×' ? `${text}×` : `${text} ${unit.name}`;
+  };
+  return {
+    units,
+    t,
+    number,
+    length: (length, denominator) => formatLength(length, units, denominator),
+    gap: (length) => formatGap(length, units),
+    area: (areaM2) => formatArea(areaM2, units),
+    share: formatShare,
+    volume: (litres) => (imperial ? `${trimmed(litres / LITRES_PER_QUART, 2)} qt` : `${trimmed(litres, 2)} L`),
+    mass: (kg) => (imperial ? `${trimmed(kg / KG_PER_POUND, 1)} lb` : `${trimmed(kg, 1)} kg`),
+    temperature: (celsius) =>
+      imperial ? `${trimmed((celsius * 9) / 5 + 32, 0)} °F` : `${trimmed(celsius, 0)} °C`,
+    notch: ({ shape, widthMm, depthMm }) => {
+      const size = imperial
+        ? `${asFraction(widthMm, 32)} × ${asFraction(depthMm, 32)} in`
+        : `${trimmed(widthMm, 1)} × ${trimmed(depthMm, 1)} mm`;
+      return t(`notch-${shape}`, { size });
+    },
+    tile: (lengthMm, widthMm) =>
+      imperial
+        ? `${asFraction(lengthMm, 16)} × ${asFraction(widthMm, 16)} in`
+        : `${trimmed(lengthMm, 0)} × ${trimmed(widthMm, 0)} mm`,
+  };
+}
