@@ -1,0 +1,78 @@
+import type { UnitSystem } from '../../simulations/units/format.ts';
+import type { ModuleId } from '../modules.ts';
+import { readAnswer } from './answer.ts';
+import { type Beliefs, expectedBits, isSettled, learn, openBeliefs } from './beliefs.ts';
+import { type Bank, compose } from './compose.ts';
+import { drawFrom } from './draw.ts';
+import type { KeyedItem } from './item.ts';
+import { observe } from './observe.ts';
+
+export interface DiagnosisPlan {
+  seed: number;
+  most: number;
+  modules: readonly ModuleId[];
+  units: UnitSystem;
+}
+
+/** A diagnosing round as far as it has come. */
+export interface Diagnosis {
+  asked: KeyedItem[];
+  beliefs: Beliefs;
+  /** The next question, or null when the round knows enough or has reached its length. */
+  next: KeyedItem | null;
+}
+
+/** How near the best an item must come to be drawn; it keeps two rounds from opening alike. */
+const NEAR_BEST = 0.85;
+/** A template seen twice in a round is spent. */
+const MOST_TURNS = 2;
+/** Below this many bits a question tells nothing worth a learner's minute. */
+const LEAST_BITS = 0.002;
+/** A round that found nothing to ask about still asks this many. */
+const LEAST_ITEMS = 4;
+
+const bitsOf = (beliefs: Beliefs, { key }: KeyedItem): number =>
+  // Decisions of one item are taken as independent: an upper bound, good enough to rank by.
+  key.decisions.reduce((sum, decision) => sum + expectedBits(beliefs, decision), 0);
+
+function nextItem(bank: Bank, plan: DiagnosisPlan, beliefs: Beliefs, asked: KeyedItem[]): KeyedItem | null {
+  const slot = asked.length;
+  if (slot >= plan.most || (slot >= LEAST_ITEMS && isSettled(beliefs))) return null;
+  const turns = (id: string): number => asked.filter(({ item }) => item.ref.template === id).length;
+  const candidates = bank.templates
+    .filter(({ id, module }) => (plan.modules.length === 0 || plan.modules.includes(module)) && turns(id) < MOST_TURNS)
+    .filter(({ id }) => asked.at(-1)?.item.ref.template !== id)
+    .map(({ id }) => {
+      const keyed = compose(bank, { template: id, seed: plan.seed, slot }, plan.units);
+      // A question already asked in another dress tells the same slip again; count it for less.
+      return { keyed, bits: bitsOf(beliefs, keyed) * (turns(id) > 0 ? 0.8 : 1) };
+    });
+  const best = Math.max(0, ...candidates.map(({ bits }) => bits));
+  if (best < LEAST_BITS) return null;
+  const near = candidates.filter(({ bits }) => bits >= NEAR_BEST * best);
+  return near.length === 0 ? null : drawFrom(bank.version, 'next', plan.seed, slot).pick(near).keyed;
+}
+
+export function openDiagnosis(bank: Bank, plan: DiagnosisPlan): Diagnosis {
+  const beliefs = openBeliefs();
+  return { asked: [], beliefs, next: nextItem(bank, plan, beliefs, []) };
+}
+
+/** Takes the answer to the open question and picks the next. An answer that can't be read teaches nothing. */
+export function answerDiagnosis(bank: Bank, plan: DiagnosisPlan, now: Diagnosis, answer: string): Diagnosis {
+  if (!now.next) return now;
+  const { key, item } = now.next;
+  const reading = readAnswer(item, answer);
+  const seen = reading.ok ? observe(key, reading.given) : [];
+  const beliefs = seen.reduce((held, one, at) => {
+    const decision = key.decisions[at];
+    return decision ? learn(held, decision, one) : held;
+  }, now.beliefs);
+  const asked = [...now.asked, now.next];
+  return { asked, beliefs, next: nextItem(bank, plan, beliefs, asked) };
+}
+
+/** Plays a diagnosing round again from its answers, as marking does. */
+export function replayDiagnosis(bank: Bank, plan: DiagnosisPlan, answers: readonly string[]): Diagnosis {
+  return answers.reduce((now, answer) => answerDiagnosis(bank, plan, now, answer), openDiagnosis(bank, plan));
+}

@@ -1,0 +1,8 @@
+/** "A good shove beds it": takes movement for show. */
+export const pressingIsEnough = {
+  id: 'pressing-is-enough',
+  /** What movement adds to coverage, as its holder sees it. */
+  gainFromMoving: (): number => 0,
+  /** How far a tile must travel, mm. */
+  travelMm: (): number => 0,
+} as const;
