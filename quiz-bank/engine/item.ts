@@ -1,3 +1,5 @@
+import type { OutcomeId } from '../../lessons/outcomes.ts';
+import type { RuleId } from '../../simulations/rules/rulebook.ts';
 import type { UnitSystem } from '../../simulations/units/format.ts';
 import type { ModuleId } from '../modules.ts';
 import type { IdeaId } from '../wrong-ideas/idea.ts';
@@ -32,7 +34,7 @@ export interface Item {
   bank: string;
   units: UnitSystem;
   module: ModuleId;
-  outcome: string;
+  outcomes: readonly OutcomeId[];
   story: string[];
   facts: { name: string; value: string }[];
   ask: string;
@@ -63,7 +65,7 @@ export interface Key {
   says: string;
   why: string[];
   /** Ids of the rules that decide. */
-  rules: string[];
+  rules: RuleId[];
   picture: Picture | null;
 }
 

@@ -21,7 +21,7 @@ export interface Say {
   volume(litres: number): string;
   mass(kg: number): string;
   temperature(celsius: number): string;
-  /** Width × depth of the notch, with its shape. */
+  /** Width × depth of the notch, and the tooth where it isn't as wide as the gap, with the shape. */
   notch(trowel: TrowelSetup): string;
   /** Two sides of a tile as the trade says them: 12 × 24 in. */
   tile(lengthMm: Mm, widthMm: Mm): string;
@@ -30,7 +30,9 @@ export interface Say {
 }
 
 const trimmed = (value: number, digits: number): string => {
-  const text = value.toFixed(digits);
+  // Half rounds up as a person would (6.35 is 6.4), whatever the binary form of the number.
+  const scale = 10 ** digits;
+  const text = (Math.round(value * scale * (1 + Number.EPSILON)) / scale).toFixed(digits);
   return digits > 0 ? text.replace(/\.?0+$/, '') : text;
 };
 
@@ -63,7 +65,9 @@ export function speaker(units: UnitSystem, name: string, words: Words, shared: W
     units,
     t,
     number,
-    length: (length, denominator) => formatLength(length, units, denominator),
+    // Tenths of a millimetre mean nothing on the side of a tile.
+    length: (length, denominator) =>
+      !imperial && length >= 100 ? `${trimmed(length, 0)} mm` : formatLength(length, units, denominator),
     gap: (length) => formatGap(length, units),
     area: (areaM2) => formatArea(areaM2, units),
     share: formatShare,
@@ -71,11 +75,10 @@ export function speaker(units: UnitSystem, name: string, words: Words, shared: W
     mass: (kg) => (imperial ? `${trimmed(kg / KG_PER_POUND, 1)} lb` : `${trimmed(kg, 1)} kg`),
     temperature: (celsius) =>
       imperial ? `${trimmed((celsius * 9) / 5 + 32, 0)} °F` : `${trimmed(celsius, 0)} °C`,
-    notch: ({ shape, widthMm, depthMm }) => {
-      const size = imperial
-        ? `${asFraction(widthMm, 32)} × ${asFraction(depthMm, 32)} in`
-        : `${trimmed(widthMm, 1)} × ${trimmed(depthMm, 1)} mm`;
-      return t(`notch-${shape}`, { size });
+    notch: ({ shape, widthMm, depthMm, toothMm }) => {
+      const sizes = shape === 'v' || toothMm === widthMm ? [widthMm, depthMm] : [widthMm, depthMm, toothMm];
+      const texts = sizes.map((size) => (imperial ? asFraction(size, 32) : trimmed(size, 1)));
+      return t(`notch-${shape}`, { size: `${texts.join(' × ')} ${imperial ? 'in' : 'mm'}` });
     },
     tile: (lengthMm, widthMm) =>
       imperial

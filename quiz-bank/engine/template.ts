@@ -1,3 +1,5 @@
+import type { OutcomeId } from '../../lessons/outcomes.ts';
+import type { RuleId } from '../../simulations/rules/rulebook.ts';
 import type { ModuleId } from '../modules.ts';
 import type { IdeaId } from '../wrong-ideas/idea.ts';
 import type { Draw } from './draw.ts';
@@ -60,8 +62,8 @@ export interface Posed {
   picture?: Picture;
   answer: PosedAnswer;
   why: string[];
-  /** Ids of rules (see `simulations/rules`) that decide. */
-  rules: string[];
+  /** The rules that decide. */
+  rules: RuleId[];
   /** Shown with the explanation: what the job really came to. */
   whyPicture?: Picture;
 }
@@ -69,8 +71,8 @@ export interface Posed {
 export interface TemplateSpec<Job> {
   /** `module/name`; the words stand under the same name. */
   id: `${ModuleId}/${string}`;
-  /** The outcome of the module that this examines. */
-  outcome: string;
+  /** What this examines; the first is the main one. */
+  outcomes: readonly OutcomeId[];
   /** The wrong ideas a learner can show here. */
   ideas: readonly IdeaId[];
   /** A job inside the stated ranges, or null when a second answer would come within tolerance of right. */
@@ -82,7 +84,7 @@ export interface TemplateSpec<Job> {
 export interface Template {
   id: string;
   module: ModuleId;
-  outcome: string;
+  outcomes: readonly OutcomeId[];
   ideas: readonly IdeaId[];
   prepare: (draw: Draw) => { job: unknown; pose: (say: Say) => Posed } | null;
 }
@@ -91,7 +93,7 @@ export function template<Job>(spec: TemplateSpec<Job>): Template {
   return {
     id: spec.id,
     module: spec.id.slice(0, spec.id.indexOf('/')) as ModuleId,
-    outcome: spec.outcome,
+    outcomes: spec.outcomes,
     ideas: spec.ideas,
     prepare: (draw) => {
       const job = spec.draw(draw);

@@ -32,10 +32,18 @@ export const narrow: readonly TrowelSetup[] = [
   square(3 / 8, 1 / 2, 3 / 8),
   square(3 / 16, 1 / 4, 3 / 16),
 ];
+/** Teeth that are not as wide as the gaps; the label then has a third number. */
+export const uneven: readonly TrowelSetup[] = [
+  square(3 / 8, 3 / 8, 1 / 4),
+  square(1 / 2, 1 / 2, 1 / 4),
+  square(1 / 4, 1 / 4, 1 / 2),
+  square(1 / 4, 3 / 8, 1 / 2),
+  square(3 / 16, 1 / 4, 5 / 16),
+];
 export const vees: readonly TrowelSetup[] = [vee(3 / 16, 5 / 32), vee(1 / 4, 3 / 16), vee(1 / 4, 1 / 4), vee(3 / 8, 5 / 16)];
 export const rounds: readonly TrowelSetup[] = [round(3 / 8, 3 / 8, 1 / 4), round(3 / 4, 9 / 16, 3 / 8)];
 
-export const trowels: readonly TrowelSetup[] = [...squares, ...narrow, ...vees, ...rounds];
+export const trowels: readonly TrowelSetup[] = [...squares, ...narrow, ...uneven, ...vees, ...rounds];
 
 export const atAngle = (one: TrowelSetup, angleDeg: number): TrowelSetup => ({ ...one, angleDeg });
 export const sameTrowel = (a: TrowelSetup, b: TrowelSetup): boolean =>

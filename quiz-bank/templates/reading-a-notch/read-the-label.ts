@@ -1,0 +1,41 @@
+import { template } from '../../engine/template.ts';
+import { narrow, square, vees } from '../../jobs/trowels.ts';
+import { depthIsTheBed } from '../../wrong-ideas/depth-is-the-bed.ts';
+import { vLikeSquare } from '../../wrong-ideas/v-like-square.ts';
+import { widthForDepth } from '../../wrong-ideas/width-for-depth.ts';
+
+const blades = [...narrow, ...vees.filter(({ widthMm, depthMm }) => widthMm !== depthMm), square(3 / 8, 1 / 4, 1 / 4), square(1 / 2, 3 / 8, 1 / 2)];
+
+/** Measure a blade, say its name. */
+export const readTheLabel = template({
+  id: 'reading-a-notch/read-the-label',
+  outcomes: ['read-a-label'],
+  ideas: ['width-for-depth', 'depth-is-the-bed', 'v-like-square'],
+  draw: (draw) => ({ trowel: draw.pick(blades), measure: draw.whole(0, 1) }),
+  pose: ({ trowel, measure }, say) => {
+    const byDepth = { ...trowel, widthMm: trowel.depthMm };
+    const measures = [
+      say.t('across', { length: say.length(trowel.widthMm) }),
+      say.t('deep', { length: say.length(trowel.depthMm) }),
+      trowel.toothMm === 0 ? say.t('points') : say.t('between', { length: say.length(trowel.toothMm) }),
+    ];
+    return {
+      story: [say.t('story', { measures: (measure === 0 ? measures : [...measures].reverse()).join(', ') })],
+      ask: say.t('ask'),
+      picture: { kind: 'trowel', trowel, words: measures.join(', ') },
+      answer: {
+        kind: 'one',
+        right: say.notch(trowel),
+        wrong: [
+          { text: say.notch(widthForDepth.swaps(trowel)), idea: widthForDepth.id },
+          trowel.shape === 'v'
+            ? { text: say.notch(vLikeSquare.squares(trowel)), idea: vLikeSquare.id }
+            : { text: say.notch({ ...trowel, shape: 'v' }), idea: vLikeSquare.id },
+          { text: say.notch(byDepth), idea: depthIsTheBed.id },
+        ],
+      },
+      why: [say.t('why', { width: say.length(trowel.widthMm), depth: say.length(trowel.depthMm) })],
+      rules: ['trowel.naming'],
+    };
+  },
+});
