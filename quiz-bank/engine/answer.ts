@@ -63,7 +63,9 @@ function readCell(text: string, columns: number, rows: number): AnswerReading {
   for (let row = 0; row < rows; row++)
     for (let column = 0; column < columns; column++)
       if (cellName(column, row) === cell) return { ok: true, given: { kind: 'mark', cell } };
-  return unread(`"${cell.slice(0, 10)}" is no square of the picture; they run from A1 to ${cellName(columns - 1, rows - 1)}`);
+  return unread(
+    `"${cell.slice(0, 10)}" is no square of the picture; they run from A1 to ${cellName(columns - 1, rows - 1)}`,
+  );
 }
 
 function readForm(form: Form, text: string, units: UnitSystem): AnswerReading {

@@ -26,7 +26,11 @@ function spread(right: string, wrong: WrongChoice[], places: Draw): Spread {
     wrong.flatMap(({ text, idea }): [string, IdeaId][] => (idea ? [[letterFor(text), idea]] : [])),
   );
   const letter = letterFor(right);
-  return { choices, right: letter, decision: { right: letter, ideas, others: wrong.length - Object.keys(ideas).length } };
+  return {
+    choices,
+    right: letter,
+    decision: { right: letter, ideas, others: wrong.length - Object.keys(ideas).length },
+  };
 }
 
 const nothing = { number: null, cells: null };

@@ -60,8 +60,7 @@ export function openBeliefs(): Beliefs {
   return { sets: SETS, chance: normalised(chance) };
 }
 
-const maskOf = (ideas: readonly IdeaId[]): number =>
-  ideas.reduce((mask, idea) => mask | (bitOf.get(idea) ?? 0), 0);
+const maskOf = (ideas: readonly IdeaId[]): number => ideas.reduce((mask, idea) => mask | (bitOf.get(idea) ?? 0), 0);
 
 /** The outcomes of a decision: right, each idea it offers, and (where there are any) wrong answers that show nothing. */
 export function outcomesOf(decision: Decision): Observation[] {

@@ -1,7 +1,7 @@
 import type { IdeaId } from '../wrong-ideas/idea.ts';
 import type { Given } from './answer.ts';
 import type { Key } from './item.ts';
-import { letterOf } from "./letters.ts";
+import { letterOf } from './letters.ts';
 
 /** What one decision showed: right, a wrong idea, or a wrong answer that shows none. */
 export type Observation = 'right' | 'other' | { idea: IdeaId };
@@ -43,5 +43,3 @@ export function observe(key: Key, given: Given): Observation[] {
     }
   }
 }
-
-

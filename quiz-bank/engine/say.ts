@@ -73,8 +73,7 @@ export function speaker(units: UnitSystem, name: string, words: Words, shared: W
     share: formatShare,
     volume: (litres) => (imperial ? `${trimmed(litres / LITRES_PER_QUART, 2)} qt` : `${trimmed(litres, 2)} L`),
     mass: (kg) => (imperial ? `${trimmed(kg / KG_PER_POUND, 1)} lb` : `${trimmed(kg, 1)} kg`),
-    temperature: (celsius) =>
-      imperial ? `${trimmed((celsius * 9) / 5 + 32, 0)} °F` : `${trimmed(celsius, 0)} °C`,
+    temperature: (celsius) => (imperial ? `${trimmed((celsius * 9) / 5 + 32, 0)} °F` : `${trimmed(celsius, 0)} °C`),
     notch: ({ shape, widthMm, depthMm, toothMm }) => {
       const sizes = shape === 'v' || toothMm === widthMm ? [widthMm, depthMm] : [widthMm, depthMm, toothMm];
       const texts = sizes.map((size) => (imperial ? asFraction(size, 32) : trimmed(size, 1)));

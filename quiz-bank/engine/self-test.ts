@@ -52,7 +52,10 @@ export function selfAnswers(keyed: KeyedItem): SelfAnswers {
           const ticked = key.right.includes(letter)
             ? key.right.replace(letter, '')
             : [...key.right, letter].sort().join('');
-          return { answer: ticked === '' ? NONE_TICKED : ticked, idea: Object.values(key.decisions[at]?.ideas ?? {})[0] ?? null };
+          return {
+            answer: ticked === '' ? NONE_TICKED : ticked,
+            idea: Object.values(key.decisions[at]?.ideas ?? {})[0] ?? null,
+          };
         }),
         unreadable: ['Z', 'A9'],
       };
@@ -61,7 +64,9 @@ export function selfAnswers(keyed: KeyedItem): SelfAnswers {
         right: key.right,
         wrong: [
           ...ideasOf(0).map(([answer, idea]) => ({ answer, idea })),
-          ...(reversed(key.right) in (key.decisions[0]?.ideas ?? {}) ? [] : [{ answer: reversed(key.right), idea: null }]),
+          ...(reversed(key.right) in (key.decisions[0]?.ideas ?? {})
+            ? []
+            : [{ answer: reversed(key.right), idea: null }]),
         ],
         unreadable: [key.right.slice(1), `${key.right}A`],
       };
@@ -70,7 +75,10 @@ export function selfAnswers(keyed: KeyedItem): SelfAnswers {
       return {
         right: key.right,
         wrong: [
-          ...(key.number?.ideas.map(({ idea, value }) => ({ answer: String(Math.round((value / base) * 1e6) / 1e6), idea })) ?? []),
+          ...(key.number?.ideas.map(({ idea, value }) => ({
+            answer: String(Math.round((value / base) * 1e6) / 1e6),
+            idea,
+          })) ?? []),
           { answer: strayNumber(keyed), idea: null },
         ],
         unreadable: ['about half', '1,250', '-3', '4 furlongs'],
@@ -81,7 +89,9 @@ export function selfAnswers(keyed: KeyedItem): SelfAnswers {
       return {
         right: key.right,
         wrong: [
-          ...(key.cells?.ideas.flatMap(({ idea, cells }) => cells.slice(0, 1).map((cell) => ({ answer: cell, idea }))) ?? []),
+          ...(key.cells?.ideas.flatMap(({ idea, cells }) =>
+            cells.slice(0, 1).map((cell) => ({ answer: cell, idea })),
+          ) ?? []),
           ...(stray ? [{ answer: stray, idea: null }] : []),
         ],
         unreadable: ['Z99', 'middle'],
@@ -96,7 +106,10 @@ export function selfAnswers(keyed: KeyedItem): SelfAnswers {
           { answer: `${other} ${letter}`, idea: key.decisions[0]?.ideas[other] ?? null },
           ...form.choices
             .filter((choice) => choice.letter !== letter)
-            .map((choice) => ({ answer: `${verdict} ${choice.letter}`, idea: key.decisions[1]?.ideas[choice.letter] ?? null })),
+            .map((choice) => ({
+              answer: `${verdict} ${choice.letter}`,
+              idea: key.decisions[1]?.ideas[choice.letter] ?? null,
+            })),
         ],
         unreadable: [verdict, letter, 'maybe A'],
       };

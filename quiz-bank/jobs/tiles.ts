@@ -19,5 +19,13 @@ export const oblong: readonly DrawnTile[] = [
   tile(18, 12),
   tile(48, 24),
 ];
-export const even: readonly DrawnTile[] = [tile(6, 6), tile(8, 8), tile(12, 12), tile(13, 13), tile(16, 16), tile(18, 18), tile(24, 24)];
+export const even: readonly DrawnTile[] = [
+  tile(6, 6),
+  tile(8, 8),
+  tile(12, 12),
+  tile(13, 13),
+  tile(16, 16),
+  tile(18, 18),
+  tile(24, 24),
+];
 export const tiles: readonly DrawnTile[] = [...oblong, ...even];

@@ -40,7 +40,12 @@ export const uneven: readonly TrowelSetup[] = [
   square(1 / 4, 3 / 8, 1 / 2),
   square(3 / 16, 1 / 4, 5 / 16),
 ];
-export const vees: readonly TrowelSetup[] = [vee(3 / 16, 5 / 32), vee(1 / 4, 3 / 16), vee(1 / 4, 1 / 4), vee(3 / 8, 5 / 16)];
+export const vees: readonly TrowelSetup[] = [
+  vee(3 / 16, 5 / 32),
+  vee(1 / 4, 3 / 16),
+  vee(1 / 4, 1 / 4),
+  vee(3 / 8, 5 / 16),
+];
 export const rounds: readonly TrowelSetup[] = [round(3 / 8, 3 / 8, 1 / 4), round(3 / 4, 9 / 16, 3 / 8)];
 
 export const trowels: readonly TrowelSetup[] = [...squares, ...narrow, ...uneven, ...vees, ...rounds];

@@ -6,7 +6,7 @@ export const vLikeSquare = {
   /** The square notch its holder takes a V for: named by its width, so as deep as wide, teeth as wide as the gaps. */
   squares: (trowel: TrowelSetup): TrowelSetup => ({
     ...trowel,
-    shape: "square",
+    shape: 'square',
     depthMm: trowel.widthMm,
     toothMm: trowel.widthMm,
   }),

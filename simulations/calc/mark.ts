@@ -10,7 +10,7 @@ import type { ModuleId } from '../../quiz-bank/modules.ts';
 import { listOf, oneOf, textUpTo } from '../input/fields.ts';
 import { read } from '../input/read.ts';
 import { roundDefaults, roundFields, sayDeciding } from './round.ts';
-import type { Verb } from './verbs.ts';
+import type { Verb } from './verb.ts';
 
 const schema = z.strictObject({
   ...roundFields,
@@ -40,7 +40,11 @@ export const mark: Verb = (input) => {
     return {
       ok: false,
       faults: [
-        { path: 'answers', problem: `holds ${given.answers.length}`, accepted: `give at most ${given.items}, one an item` },
+        {
+          path: 'answers',
+          problem: `holds ${given.answers.length}`,
+          accepted: `give at most ${given.items}, one an item`,
+        },
       ],
     };
   const plan = { seed: given.seed, modules: lessons as ModuleId[], units: given.units };

@@ -1,6 +1,6 @@
 import { readJob } from '../estimate/job.ts';
 import { planJob } from '../estimate/plan.ts';
-import type { Verb } from './verbs.ts';
+import type { Verb } from './verb.ts';
 
 /** `calc plan`: a job in, its sheet out. The draws themselves are for pictures and stay out of the text. */
 export const planVerb: Verb = (input) => {

@@ -2,7 +2,8 @@ import * as z from 'zod/mini';
 
 import { bank } from '../../quiz-bank/bank.ts';
 import { compose } from '../../quiz-bank/engine/compose.ts';
-import type { Key, KeyedItem } from '../../quiz-bank/engine/item.ts';
+import type { KeyedItem } from '../../quiz-bank/engine/item.ts';
+import { letterOf } from '../../quiz-bank/engine/letters.ts';
 import { roundRefs } from '../../quiz-bank/engine/round.ts';
 import { MODULES } from '../../quiz-bank/modules.ts';
 import { listOf, oneOf, wholeFrom } from '../input/fields.ts';
@@ -10,7 +11,7 @@ import { read } from '../input/read.ts';
 import { ruleById, type RuleId } from '../rules/rulebook.ts';
 import { sayRule } from '../rules/say.ts';
 import type { UnitSystem } from '../units/format.ts';
-import type { Verb } from './verbs.ts';
+import type { Verb } from './verb.ts';
 
 const modules = MODULES as unknown as readonly [string, ...string[]];
 
@@ -34,25 +35,34 @@ export function sayDeciding(ids: readonly RuleId[], units: UnitSystem) {
   });
 }
 
-/** The wrong idea behind each wrong choice of a key. */
-const wrongIdeas = (key: Key) =>
-  key.number
-    ? key.number.ideas.map(({ idea, value }) => ({ idea, answer: value }))
-    : key.cells
-      ? key.cells.ideas.flatMap(({ idea, cells }) => cells.map((cell) => ({ idea, answer: cell })))
-      : key.decisions.flatMap(({ ideas }) => Object.entries(ideas).map(([answer, idea]) => ({ idea, answer })));
+/** The wrong idea behind each wrong answer: a number, a square, a letter, a box set wrong, a verdict. */
+function wrongIdeas({ item, key }: KeyedItem) {
+  if (key.number) return key.number.ideas.map(({ idea, value }) => ({ idea, answer: value }));
+  if (key.cells) return key.cells.ideas.flatMap(({ idea, cells }) => cells.map((cell) => ({ idea, answer: cell })));
+  return key.decisions.flatMap(({ ideas }, at) =>
+    Object.entries(ideas).map(([answer, idea]) => ({
+      idea,
+      answer: item.form.kind === 'all' ? `${letterOf(at)} ${answer}` : answer,
+    })),
+  );
+}
 
-export const printItem = ({ item, key }: KeyedItem) => ({
-  ...item,
-  key: { right: key.right, says: key.says, why: key.why, wrongIdeas: wrongIdeas(key) },
-  rules: sayDeciding(key.rules, item.units),
+export const printItem = (keyed: KeyedItem) => ({
+  ...keyed.item,
+  key: { right: keyed.key.right, says: keyed.key.says, why: keyed.key.why, wrongIdeas: wrongIdeas(keyed) },
+  rules: sayDeciding(keyed.key.rules, keyed.item.units),
 });
 
 /** `calc round`: the items of a round with their keys, the wrong idea behind each wrong choice, and the deciding rules. */
 export const round: Verb = (input) => {
   const reading = read(schema, input);
   if (!reading.ok) return reading;
-  const { seed, items = roundDefaults.items, lessons = roundDefaults.lessons, units = roundDefaults.units } = reading.value;
+  const {
+    seed,
+    items = roundDefaults.items,
+    lessons = roundDefaults.lessons,
+    units = roundDefaults.units,
+  } = reading.value;
   const refs = roundRefs(bank, { seed, items, modules: lessons as never[] });
   const assumed = Object.fromEntries(Object.entries(roundDefaults).filter(([name]) => !(name in reading.value)));
   return {

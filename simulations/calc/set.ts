@@ -2,7 +2,7 @@ import { performance } from 'node:perf_hooks';
 
 import { readSetup } from '../bed/read-setup.ts';
 import { runBed } from '../bed/run.ts';
-import type { Verb } from './verbs.ts';
+import type { Verb } from './verb.ts';
 
 /** Combs, sets and pulls one tile with the bed solver. */
 export const set: Verb = (input) => {

@@ -21,7 +21,9 @@ export const bareStrip = template({
     return best < 0.6 || best > 0.96 ? null : { tile, bareMm, which, best };
   },
   pose: ({ tile, bareMm, which, best }, say) => ({
-    story: [say.t('story', { tile: say.tile(tile.lengthMm, tile.widthMm), bare: say.length(bareMm), edges: say.t(which) })],
+    story: [
+      say.t('story', { tile: say.tile(tile.lengthMm, tile.widthMm), bare: say.length(bareMm), edges: say.t(which) }),
+    ],
     ask: say.t('ask'),
     answer: {
       kind: 'number',

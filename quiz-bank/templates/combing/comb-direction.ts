@@ -27,7 +27,15 @@ export const combDirection = template({
       },
       why: [say.t('why', { across, half: say.length(tile.widthMm / 2), long: say.length(tile.lengthMm / 2) })],
       rules: ['comb.short-side', 'comb.straight'],
-      whyPicture: { kind: 'comb', ...tile, pattern: 'straight', directionDeg: 90, pitchMm: 25.4, lettered: false, words: say.t('picture') },
+      whyPicture: {
+        kind: 'comb',
+        ...tile,
+        pattern: 'straight',
+        directionDeg: 90,
+        pitchMm: 25.4,
+        lettered: false,
+        words: say.t('picture'),
+      },
     };
   },
 });

@@ -20,11 +20,19 @@ export const lowestAngle = template({
     const beds = angles.map((angle) => meanBedMm(atAngle(trowel, angle)));
     const bySwap = lowest(widthForDepth.swaps(trowel));
     // The holder who takes the depth for the bed sees enough at any angle.
-    if (!right || right === 30 || depthIsTheBed.bedMm(trowel) < needMm || !beds.every((bed) => Math.abs(bed / needMm - 1) > 0.03)) return null;
+    if (
+      !right ||
+      right === 30 ||
+      depthIsTheBed.bedMm(trowel) < needMm ||
+      !beds.every((bed) => Math.abs(bed / needMm - 1) > 0.03)
+    )
+      return null;
     return { trowel, needMm, right, bySwap: bySwap !== undefined && bySwap !== right && bySwap !== 30 ? bySwap : null };
   },
   pose: ({ trowel, needMm, right, bySwap }, say) => {
-    const others = angles.filter((angle) => angle !== right && angle !== 30 && angle !== bySwap).slice(0, bySwap === null ? 2 : 1);
+    const others = angles
+      .filter((angle) => angle !== right && angle !== 30 && angle !== bySwap)
+      .slice(0, bySwap === null ? 2 : 1);
     return {
       story: [say.t('story', { notch: say.notch(trowel), need: say.gap(needMm) })],
       ask: say.t('ask'),

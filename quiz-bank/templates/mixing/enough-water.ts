@@ -20,7 +20,12 @@ export const enoughWater = template({
   },
   pose: ({ bagKg, least, most, partKg, pouredL, low, high }, say) => {
     const passes = pouredL >= low && pouredL <= high;
-    const limits = { low: say.volume(low), high: say.volume(high), bagLow: say.volume(least), bagHigh: say.volume(most) };
+    const limits = {
+      low: say.volume(low),
+      high: say.volume(high),
+      bagLow: say.volume(least),
+      bagHigh: say.volume(most),
+    };
     const verdict = passes ? 'inside' : pouredL < low ? 'short' : 'over';
     const others = ['inside', 'short', 'over'].filter((one) => one !== verdict);
     return {

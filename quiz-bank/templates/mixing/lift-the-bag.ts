@@ -16,7 +16,9 @@ export const liftTheBag = template({
     const massKg = draw.pick([10, 12.5, 15, 18, 20, 22.7, 25, 30]);
     const fromFloor = draw.chance(0.6);
     const limitKg = valueOf('safety.lifting', 'load') * heightFactor(fromFloor ? 0 : 30);
-    return Math.abs(massKg / limitKg - 1) < 0.04 ? null : { massKg, fromFloor, limitKg, loadKg: valueOf('safety.lifting', 'load') };
+    return Math.abs(massKg / limitKg - 1) < 0.04
+      ? null
+      : { massKg, fromFloor, limitKg, loadKg: valueOf('safety.lifting', 'load') };
   },
   pose: ({ massKg, fromFloor, limitKg, loadKg }, say) => {
     const passes = massKg <= limitKg;
@@ -25,7 +27,9 @@ export const liftTheBag = template({
       say.t(massKg <= limit ? 'under' : 'over', { limit: say.mass(limit), where });
     const otherLimit = fromFloor ? loadKg : loadKg * heightFactor(0);
     return {
-      story: [say.t('story', { mass: say.mass(massKg), place, limit: say.mass(loadKg), factor: say.share(heightFactor(0)) })],
+      story: [
+        say.t('story', { mass: say.mass(massKg), place, limit: say.mass(loadKg), factor: say.share(heightFactor(0)) }),
+      ],
       ask: say.t('ask'),
       answer: {
         kind: 'judge',

@@ -24,7 +24,14 @@ export const partBagWater = template({
         digits: 2,
         ideas: [{ idea: waterBringsItBack.id, value: waterBringsItBack.pours(value) }],
       },
-      why: [say.t('why', { part: say.mass(partKg), bag: say.mass(bagKg), share: say.share(partKg / bagKg), water: say.volume(value) })],
+      why: [
+        say.t('why', {
+          part: say.mass(partKg),
+          bag: say.mass(bagKg),
+          share: say.share(partKg / bagKg),
+          water: say.volume(value),
+        }),
+      ],
       rules: ['mortar.part-bag', 'mortar.water'],
     };
   },

@@ -12,13 +12,17 @@ export const stiffBatch = template({
     const potMin = draw.pick([90, 120, 180, 240]);
     const ageMin = draw.step(20, 330, 10);
     // Clear of the limit on either side, and not absurd.
-    return Math.abs(ageMin / potMin - 1) < 0.2 || ageMin / potMin > 1.6 ? null : { potMin, ageMin, looks: draw.whole(0, 2) };
+    return Math.abs(ageMin / potMin - 1) < 0.2 || ageMin / potMin > 1.6
+      ? null
+      : { potMin, ageMin, looks: draw.whole(0, 2) };
   },
   pose: ({ potMin, ageMin, looks }, say) => {
     const dead = ageMin > potMin;
     const [right, other] = dead ? ['discard', 'stir'] : ['stir', 'discard'];
     return {
-      story: [say.t(`story-${looks}`, { age: say.number(ageMin, 'minutes', 0), pot: say.number(potMin, 'minutes', 0) })],
+      story: [
+        say.t(`story-${looks}`, { age: say.number(ageMin, 'minutes', 0), pot: say.number(potMin, 'minutes', 0) }),
+      ],
       ask: say.t('ask'),
       answer: {
         kind: 'one',
@@ -29,7 +33,12 @@ export const stiffBatch = template({
           { text: say.t('deeper'), idea: biggerIsSafer.id },
         ],
       },
-      why: [say.t(dead ? 'why-dead' : 'why-live', { age: say.number(ageMin, 'minutes', 0), pot: say.number(potMin, 'minutes', 0) })],
+      why: [
+        say.t(dead ? 'why-dead' : 'why-live', {
+          age: say.number(ageMin, 'minutes', 0),
+          pot: say.number(potMin, 'minutes', 0),
+        }),
+      ],
       rules: ['time.no-retemper', 'time.pot-life'],
     };
   },

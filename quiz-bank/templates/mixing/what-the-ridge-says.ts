@@ -7,11 +7,30 @@ const signs = ['slumps', 'good', 'dry', 'skinned'] as const;
 type Sign = (typeof signs)[number];
 
 /** What holders of a wrong idea would do, by the sign they see. */
-const wrongs: Record<Sign, [text: string, idea: typeof skinIsFine.id | typeof waterBringsItBack.id | typeof biggerIsSafer.id | null][]> = {
-  slumps: [['do-good', null], ['do-water', waterBringsItBack.id], ['do-deeper', biggerIsSafer.id]],
-  good: [['do-slumps', null], ['do-water', waterBringsItBack.id], ['do-deeper', biggerIsSafer.id]],
-  dry: [['do-good', skinIsFine.id], ['do-water', waterBringsItBack.id], ['do-deeper', biggerIsSafer.id]],
-  skinned: [['do-good', skinIsFine.id], ['do-water', waterBringsItBack.id], ['do-deeper', biggerIsSafer.id]],
+const wrongs: Record<
+  Sign,
+  [text: string, idea: typeof skinIsFine.id | typeof waterBringsItBack.id | typeof biggerIsSafer.id | null][]
+> = {
+  slumps: [
+    ['do-good', null],
+    ['do-water', waterBringsItBack.id],
+    ['do-deeper', biggerIsSafer.id],
+  ],
+  good: [
+    ['do-slumps', null],
+    ['do-water', waterBringsItBack.id],
+    ['do-deeper', biggerIsSafer.id],
+  ],
+  dry: [
+    ['do-good', skinIsFine.id],
+    ['do-water', waterBringsItBack.id],
+    ['do-deeper', biggerIsSafer.id],
+  ],
+  skinned: [
+    ['do-good', skinIsFine.id],
+    ['do-water', waterBringsItBack.id],
+    ['do-deeper', biggerIsSafer.id],
+  ],
 };
 
 /** Read a mix by the ridge it makes and the tile that was lifted. */

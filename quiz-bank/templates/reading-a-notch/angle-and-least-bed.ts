@@ -19,13 +19,23 @@ export const angleAndLeastBed = template({
   pose: ({ trowel, least }, say) => {
     const bed = meanBedMm(trowel);
     const passes = bed >= least;
-    const reason = (value: number, name: string) => say.t(value >= least ? `${name}-over` : `${name}-under`, { bed: say.gap(value), least: say.gap(least) });
+    const reason = (value: number, name: string) =>
+      say.t(value >= least ? `${name}-over` : `${name}-under`, { bed: say.gap(value), least: say.gap(least) });
     const other = trowel.shape === 'v' ? meanBedMm(vLikeSquare.squares(trowel)) : ridgeHeightMm(trowel);
     return {
       story: [say.t('story', { notch: say.notch(trowel), angle: trowel.angleDeg })],
       facts: [[say.t('tooth'), trowel.toothMm === 0 ? say.t('tooth-none') : say.length(trowel.toothMm)]],
       ask: say.t('ask', { least: say.gap(least) }),
-      picture: { kind: 'ridges', trowel, bedMm: null, words: say.t('picture', { notch: say.notch(trowel), angle: trowel.angleDeg, height: say.gap(ridgeHeightMm(trowel)) }) },
+      picture: {
+        kind: 'ridges',
+        trowel,
+        bedMm: null,
+        words: say.t('picture', {
+          notch: say.notch(trowel),
+          angle: trowel.angleDeg,
+          height: say.gap(ridgeHeightMm(trowel)),
+        }),
+      },
       answer: {
         kind: 'judge',
         passes,

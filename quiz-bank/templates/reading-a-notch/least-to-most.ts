@@ -39,7 +39,10 @@ export const leastToMost = template({
     story: [say.t('story')],
     ask: say.t('ask'),
     answer: { kind: 'order', steps: list.map(say.notch), first: say.t('least'), last: say.t('most'), ideas },
-    why: [say.t('why'), ...list.map((one) => say.t('why-each', { notch: say.notch(one), bed: say.gap(meanBedMm(one)) }))],
+    why: [
+      say.t('why'),
+      ...list.map((one) => say.t('why-each', { notch: say.notch(one), bed: say.gap(meanBedMm(one)) })),
+    ],
     rules: ['trowel.naming', 'trowel.angle'],
   }),
 });

@@ -4,7 +4,12 @@ import { depthIsTheBed } from '../../wrong-ideas/depth-is-the-bed.ts';
 import { vLikeSquare } from '../../wrong-ideas/v-like-square.ts';
 import { widthForDepth } from '../../wrong-ideas/width-for-depth.ts';
 
-const blades = [...narrow, ...vees.filter(({ widthMm, depthMm }) => widthMm !== depthMm), square(3 / 8, 1 / 4, 1 / 4), square(1 / 2, 3 / 8, 1 / 2)];
+const blades = [
+  ...narrow,
+  ...vees.filter(({ widthMm, depthMm }) => widthMm !== depthMm),
+  square(3 / 8, 1 / 4, 1 / 4),
+  square(1 / 2, 3 / 8, 1 / 2),
+];
 
 /** Measure a blade, say its name. */
 export const readTheLabel = template({

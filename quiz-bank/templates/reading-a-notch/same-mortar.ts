@@ -9,7 +9,17 @@ import { vLikeSquare } from '../../wrong-ideas/v-like-square.ts';
 import { widthForDepth } from '../../wrong-ideas/width-for-depth.ts';
 
 const wanted = [...narrow, ...uneven, ...vees, square(3 / 8), square(1 / 2), square(3 / 16)];
-const rack = [...squares, ...narrow, ...uneven, ...vees, vee(1 / 2, 3 / 8), square(3 / 8, 1 / 4), square(1 / 2, 1 / 4), square(1 / 2, 3 / 8), square(1 / 4, 3 / 16)];
+const rack = [
+  ...squares,
+  ...narrow,
+  ...uneven,
+  ...vees,
+  vee(1 / 2, 3 / 8),
+  square(3 / 8, 1 / 4),
+  square(1 / 2, 1 / 4),
+  square(1 / 2, 3 / 8),
+  square(1 / 4, 3 / 16),
+];
 const near = (a: number, b: number, share: number): boolean => Math.abs(a - b) <= share * b;
 
 /** Which other trowel leaves what this one leaves. */
@@ -28,14 +38,29 @@ export const sameMortar = template({
       { idea: depthIsTheBed.id, picks: unlike.filter((one) => one.depthMm === depthIsTheBed.bedMm(trowel)) },
       {
         idea: widthForDepth.id,
-        picks: unlike.filter(({ shape, widthMm, depthMm }) => shape === trowel.shape && widthMm === swapped.widthMm && depthMm === swapped.depthMm),
+        picks: unlike.filter(
+          ({ shape, widthMm, depthMm }) =>
+            shape === trowel.shape && widthMm === swapped.widthMm && depthMm === swapped.depthMm,
+        ),
       },
-      { idea: vLikeSquare.id, picks: trowel.shape === 'v' ? unlike.filter((one) => sameTrowel(one, vLikeSquare.squares(trowel))) : [] },
-      { idea: biggerIsSafer.id, picks: unlike.filter((one) => near(biggerIsSafer.opening(one), biggerIsSafer.opening(trowel), 0.13)) },
+      {
+        idea: vLikeSquare.id,
+        picks: trowel.shape === 'v' ? unlike.filter((one) => sameTrowel(one, vLikeSquare.squares(trowel))) : [],
+      },
+      {
+        idea: biggerIsSafer.id,
+        picks: unlike.filter((one) => near(biggerIsSafer.opening(one), biggerIsSafer.opening(trowel), 0.13)),
+      },
     ];
-    const wrong = holders.flatMap(({ idea, picks }) => (picks.length === 0 ? [] : [{ idea, trowel: draw.pick(picks) }]));
-    const distinct = wrong.filter(({ trowel: one }, at) => wrong.findIndex((other) => sameTrowel(other.trowel, one)) === at);
-    return equal.length === 0 || distinct.length < 2 ? null : { trowel, right: draw.pick(equal), wrong: distinct.slice(0, 3) };
+    const wrong = holders.flatMap(({ idea, picks }) =>
+      picks.length === 0 ? [] : [{ idea, trowel: draw.pick(picks) }],
+    );
+    const distinct = wrong.filter(
+      ({ trowel: one }, at) => wrong.findIndex((other) => sameTrowel(other.trowel, one)) === at,
+    );
+    return equal.length === 0 || distinct.length < 2
+      ? null
+      : { trowel, right: draw.pick(equal), wrong: distinct.slice(0, 3) };
   },
   pose: ({ trowel, right, wrong }, say) => ({
     story: [say.t('story', { notch: say.notch(trowel) })],
@@ -47,10 +72,22 @@ export const sameMortar = template({
       wrong: wrong.map((one) => ({ text: say.notch(one.trowel), idea: one.idea })),
     },
     why: [
-      say.t('why', { notch: say.notch(trowel), bed: say.gap(meanBedMm({ ...trowel, angleDeg: 90 })), other: say.notch(right), same: say.gap(meanBedMm({ ...right, angleDeg: 90 })) }),
-      ...wrong.map((one) => say.t('why-not', { notch: say.notch(one.trowel), bed: say.gap(meanBedMm({ ...one.trowel, angleDeg: 90 })) })),
+      say.t('why', {
+        notch: say.notch(trowel),
+        bed: say.gap(meanBedMm({ ...trowel, angleDeg: 90 })),
+        other: say.notch(right),
+        same: say.gap(meanBedMm({ ...right, angleDeg: 90 })),
+      }),
+      ...wrong.map((one) =>
+        say.t('why-not', { notch: say.notch(one.trowel), bed: say.gap(meanBedMm({ ...one.trowel, angleDeg: 90 })) }),
+      ),
     ],
     rules: ['trowel.naming'],
-    whyPicture: { kind: 'ridges', trowel: right, bedMm: meanBedMm(right), words: say.t('picture-why', { notch: say.notch(right) }) },
+    whyPicture: {
+      kind: 'ridges',
+      trowel: right,
+      bedMm: meanBedMm(right),
+      words: say.t('picture-why', { notch: say.notch(right) }),
+    },
   }),
 });

@@ -26,7 +26,13 @@ export const howFar = template({
           ...(Math.abs(byDepth - trowel.widthMm) <= 2.1 ? [] : [{ idea: widthForDepth.id, value: byDepth }]),
         ],
       },
-      why: [say.t('why', { width: say.length(trowel.widthMm) }), say.t('views', { from: say.length(valueOf('set.travel-manual', 'from')), to: say.length(valueOf('set.travel-manual', 'to')) })],
+      why: [
+        say.t('why', { width: say.length(trowel.widthMm) }),
+        say.t('views', {
+          from: say.length(valueOf('set.travel-manual', 'from')),
+          to: say.length(valueOf('set.travel-manual', 'to')),
+        }),
+      ],
       rules: ['set.travel', 'set.travel-manual', 'set.across'],
     };
   },

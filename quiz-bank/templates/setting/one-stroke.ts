@@ -19,7 +19,13 @@ export const oneStroke = template({
   pose: ({ trowel, strokeMm, gain, across }, say) => {
     const value = across ? gain : 0;
     return {
-      story: [say.t(across ? 'story-across' : 'story-along', { notch: say.notch(trowel), pitch: say.length(pitchMm(trowel)), stroke: say.length(strokeMm) })],
+      story: [
+        say.t(across ? 'story-across' : 'story-along', {
+          notch: say.notch(trowel),
+          pitch: say.length(pitchMm(trowel)),
+          stroke: say.length(strokeMm),
+        }),
+      ],
       ask: say.t('ask'),
       answer: {
         kind: 'number',
@@ -31,7 +37,13 @@ export const oneStroke = template({
           ? [{ idea: pressingIsEnough.id, value: pressingIsEnough.gainFromMoving() }]
           : [{ idea: alongAsGood.id, value: gain }],
       },
-      why: [say.t(across ? 'why-across' : 'why-along', { stroke: say.length(strokeMm), pitch: say.length(pitchMm(trowel)), gain: say.share(gain) })],
+      why: [
+        say.t(across ? 'why-across' : 'why-along', {
+          stroke: say.length(strokeMm),
+          pitch: say.length(pitchMm(trowel)),
+          gain: say.share(gain),
+        }),
+      ],
       rules: ['set.across', 'set.travel'],
     };
   },

@@ -18,7 +18,8 @@ export const roomInTheJoint = template({
   pose: ({ trowel, jointMm }, say) => {
     const passes = jointMm >= trowel.widthMm - 1e-9;
     const swapped = widthForDepth.swaps(trowel).widthMm;
-    const reason = (need: number) => say.t(jointMm >= need - 1e-9 ? 'room' : 'no-room', { joint: say.length(jointMm), need: say.length(need) });
+    const reason = (need: number) =>
+      say.t(jointMm >= need - 1e-9 ? 'room' : 'no-room', { joint: say.length(jointMm), need: say.length(need) });
     return {
       story: [say.t('story', { notch: say.notch(trowel), joint: say.length(jointMm) })],
       ask: say.t('ask'),

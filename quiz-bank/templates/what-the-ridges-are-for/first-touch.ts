@@ -33,7 +33,12 @@ export const firstTouch = template({
         [say.t('tooth'), say.length(trowel.toothMm)],
       ],
       ask: say.t('ask'),
-      picture: { kind: 'ridges', trowel: { ...trowel, angleDeg: 90 }, bedMm: null, words: say.t('picture', { width: say.length(trowel.widthMm), tooth: say.length(trowel.toothMm) }) },
+      picture: {
+        kind: 'ridges',
+        trowel: { ...trowel, angleDeg: 90 },
+        bedMm: null,
+        words: say.t('picture', { width: say.length(trowel.widthMm), tooth: say.length(trowel.toothMm) }),
+      },
       answer: {
         kind: 'number',
         quantity: 'share',
@@ -45,7 +50,13 @@ export const firstTouch = template({
           ...(Math.abs(bySwap - share) <= 0.07 ? [] : [{ idea: widthForDepth.id, value: bySwap }]),
         ],
       },
-      why: [say.t('why', { width: say.length(trowel.widthMm), pitch: say.length(trowel.widthMm + trowel.toothMm), share: say.share(share) })],
+      why: [
+        say.t('why', {
+          width: say.length(trowel.widthMm),
+          pitch: say.length(trowel.widthMm + trowel.toothMm),
+          share: say.share(share),
+        }),
+      ],
       rules: ['set.resting', 'set.across'],
     };
   },

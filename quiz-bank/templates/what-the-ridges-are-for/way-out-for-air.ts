@@ -15,7 +15,13 @@ export const wayOutForAir = template({
     const side = ridgesAlongLong ? tile.lengthMm : tile.widthMm;
     const other = alongAsGood.otherSide(tile, side);
     return {
-      story: [say.t('story', { tile: say.tile(tile.lengthMm, tile.widthMm), long: along, ridges: ridgesAlongLong ? along : across })],
+      story: [
+        say.t('story', {
+          tile: say.tile(tile.lengthMm, tile.widthMm),
+          long: along,
+          ridges: ridgesAlongLong ? along : across,
+        }),
+      ],
       ask: say.t('ask'),
       answer: {
         kind: 'one',
@@ -26,7 +32,10 @@ export const wayOutForAir = template({
           { text: say.length(side), idea: null },
         ],
       },
-      why: [say.t('why', { side: say.length(side), half: say.length(side / 2) }), say.t(ridgesAlongLong ? 'why-long' : 'why-short', { other: say.length(other / 2) })],
+      why: [
+        say.t('why', { side: say.length(side), half: say.length(side / 2) }),
+        say.t(ridgesAlongLong ? 'why-long' : 'why-short', { other: say.length(other / 2) }),
+      ],
       rules: ['comb.short-side', 'comb.straight'],
       whyPicture: {
         kind: 'comb',

@@ -12,17 +12,20 @@ export const combing: Record<string, Words> = {
     picture: 'The tile over straight ridges along its short side.',
   },
   'combing/bare-strip': {
-    story: 'A helper keeps the mortar {bare} back from the line, so that none comes up in the joint: under a {tile} tile a strip that wide is bare along {edges}. Everything else beds perfectly.',
+    story:
+      'A helper keeps the mortar {bare} back from the line, so that none comes up in the joint: under a {tile} tile a strip that wide is bare along {edges}. Everything else beds perfectly.',
     'one-long': 'one long edge',
     'both-long': 'both long edges',
     'two-meeting': 'one long edge and one short edge',
     all: 'all four edges',
     ask: 'How much of the back can be bonded at best?',
     why: '{best} at the very best.',
-    'why-edge': 'And the number is not the worst of it: what is bare is the edge, where a heel or a wheel comes down. Spread to the line and clean the joint.',
+    'why-edge':
+      'And the number is not the worst of it: what is bare is the edge, where a heel or a wheel comes down. Spread to the line and clean the joint.',
   },
   'combing/lowest-angle': {
-    story: 'The job needs a bed of at least {need} once the ridges are flat. You comb with a {notch} trowel, and toward evening the blade sinks.',
+    story:
+      'The job needs a bed of at least {need} once the ridges are flat. You comb with a {notch} trowel, and toward evening the blade sinks.',
     ask: 'How low may it sink? Pick the lowest angle to the floor that still leaves enough.',
     picture: 'The blade of a {notch} trowel, to scale.',
     why: 'At {angle}° it leaves {bed}.',
@@ -39,7 +42,8 @@ export const combing: Record<string, Words> = {
     'picture-swirled': 'Ridges in circles under the tile.',
     'picture-crossed': 'Ridges combed both ways, crossing at right angles.',
     'why-good': 'Straight, and along the short side: the air has the short way out. Set it.',
-    'why-turned': 'The ridges are straight but run the long way, so the air in the middle has the long way out. Turn them.',
+    'why-turned':
+      'The ridges are straight but run the long way, so the air in the middle has the long way out. Turn them.',
     'why-swirled': 'Circles close on themselves: the air inside has no way out at all.',
     'why-crossed': 'The second pass cuts the first into blocks and closes its valleys. One direction, once.',
   },

@@ -3,7 +3,8 @@ import type { Words } from '../../engine/say.ts';
 /** Holes in braces are filled by the template of the same name. */
 export const readingANotch: Record<string, Words> = {
   'reading-a-notch/bed-left': {
-    story: 'You comb with a {notch} trowel, the blade at {angle}° to the floor. The tile goes down and the ridges flatten out completely.',
+    story:
+      'You comb with a {notch} trowel, the blade at {angle}° to the floor. The tile goes down and the ridges flatten out completely.',
     width: 'Gap between teeth',
     depth: 'Depth of the notch',
     tooth: 'Width of a tooth',
@@ -11,8 +12,10 @@ export const readingANotch: Record<string, Words> = {
     height: 'At this angle a ridge stands, of the depth',
     ask: 'How thick is the bed then, on average?',
     picture: 'The blade of a {notch} trowel, to scale.',
-    'why-square': 'The teeth leave no mortar, so the ridge fills only its share of the width, and at this angle it stands {share} of the depth: {bed}.',
-    'why-v': 'A V is half air: its ridge holds half of what a block of that height would, and at this angle it stands {share} of the depth: {bed}.',
+    'why-square':
+      'The teeth leave no mortar, so the ridge fills only its share of the width, and at this angle it stands {share} of the depth: {bed}.',
+    'why-v':
+      'A V is half air: its ridge holds half of what a block of that height would, and at this angle it stands {share} of the depth: {bed}.',
     'picture-why': 'The ridges in section and the flat bed they come to, {bed}.',
   },
   'reading-a-notch/same-mortar': {

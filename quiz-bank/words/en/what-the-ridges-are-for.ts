@@ -2,7 +2,8 @@ import type { Words } from '../../engine/say.ts';
 
 export const whatTheRidgesAreFor: Record<string, Words> = {
   'what-the-ridges-are-for/first-touch': {
-    story: 'A helper lays a tile on fresh square ridges and leaves it: no shove, no movement. The ridges only just touch.',
+    story:
+      'A helper lays a tile on fresh square ridges and leaves it: no shove, no movement. The ridges only just touch.',
     width: 'Gap between teeth',
     depth: 'Depth of the notch',
     tooth: 'Width of a tooth',

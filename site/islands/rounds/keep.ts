@@ -18,7 +18,9 @@ const isSession = (value: unknown): value is Session => {
     typeof one.seed === 'number' &&
     typeof one.items === 'number' &&
     ['mixed', 'diagnosing', 'review'].includes(one.mode ?? '') &&
-    [one.modules, one.answers, one.templates].every((list) => Array.isArray(list) && list.every((text) => typeof text === 'string')) &&
+    [one.modules, one.answers, one.templates].every(
+      (list) => Array.isArray(list) && list.every((text) => typeof text === 'string'),
+    ) &&
     (one.modules ?? []).every((module) => MODULES.includes(module)) &&
     (one.templates ?? []).every((id) => bank.templates.some((template) => template.id === id))
   );

@@ -35,7 +35,8 @@ export interface Standing {
   named: IdeaId[];
 }
 
-const reviewRefs = ({ templates, seed }: Session): ItemRef[] => templates.map((template, slot) => ({ template, seed, slot }));
+const reviewRefs = ({ templates, seed }: Session): ItemRef[] =>
+  templates.map((template, slot) => ({ template, seed, slot }));
 
 /** Where a round stands: items, marks and the next question, made anew from seed and answers. */
 export function standing(session: Session, units: UnitSystem): Standing {
@@ -45,7 +46,8 @@ export function standing(session: Session, units: UnitSystem): Standing {
     const marks = asked.map((keyed, at) => markAnswer(keyed, answers[at] ?? ''));
     return { asked, marks, next, total: session.items, beliefs, named: namedIdeas(beliefs) };
   }
-  const refs = session.mode === 'review' ? reviewRefs(session) : roundRefs(bank, { seed, modules, items: session.items });
+  const refs =
+    session.mode === 'review' ? reviewRefs(session) : roundRefs(bank, { seed, modules, items: session.items });
   const made = refs.slice(0, answers.length + 1).map((ref) => compose(bank, ref, units));
   const asked = made.slice(0, answers.length);
   return {
@@ -60,9 +62,13 @@ export function standing(session: Session, units: UnitSystem): Standing {
 
 /** Items of a whole mixed round, for paper. */
 export const allItems = (session: Session, units: UnitSystem): KeyedItem[] =>
-  roundRefs(bank, { seed: session.seed, modules: session.modules, items: session.items }).map((ref) => compose(bank, ref, units));
+  roundRefs(bank, { seed: session.seed, modules: session.modules, items: session.items }).map((ref) =>
+    compose(bank, ref, units),
+  );
 
-export const openSession = (given: Omit<Session, 'bank' | 'answers' | 'templates'> & { templates?: string[] }): Session => ({
+export const openSession = (
+  given: Omit<Session, 'bank' | 'answers' | 'templates'> & { templates?: string[] },
+): Session => ({
   templates: [],
   ...given,
   bank: bank.version,

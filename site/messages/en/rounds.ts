@@ -2,14 +2,16 @@ import type { IdeaId } from '@quiz/wrong-ideas/idea.ts';
 
 export const rounds = {
   title: 'Rounds',
-  description: 'Scored scenarios from the trade; every key is computed, every wrong choice stands for an idea people hold.',
+  description:
+    'Scored scenarios from the trade; every key is computed, every wrong choice stands for an idea people hold.',
   lead: 'A job is drawn, you decide, and the rule or the model says why. Every round has a number; the same number makes the same round.',
   setupTitle: 'Set up a round',
   kind: 'Kind of round',
   mixed: 'Mixed: a fixed number of questions',
   mixedHint: 'Modules in turn, so many questions as you pick.',
   diagnosing: 'Finding out: asks what tells most about you',
-  diagnosingHint: 'Each question is chosen by your answers so far. It stops early when it knows which wrong ideas you hold.',
+  diagnosingHint:
+    'Each question is chosen by your answers so far. It stops early when it knows which wrong ideas you hold.',
   length: 'Questions',
   modules: 'Modules',
   modulesHint: 'None ticked means all.',
@@ -78,8 +80,10 @@ export const rounds = {
   paperSquare: 'Square:',
   ideasLink: 'The wrong ideas, and which questions find them',
   ideasTitle: 'The wrong ideas',
-  ideasDescription: 'Every wrong idea the rounds look for, in the words of its holder, what puts it right, and the questions behind which it stands.',
-  ideasLead: 'For the instructor. Each wrong choice in a round is what the holder of one of these would answer, so a wrong answer says which talk is needed.',
+  ideasDescription:
+    'Every wrong idea the rounds look for, in the words of its holder, what puts it right, and the questions behind which it stands.',
+  ideasLead:
+    'For the instructor. Each wrong choice in a round is what the holder of one of these would answer, so a wrong answer says which talk is needed.',
   ideasHolder: 'Says',
   ideasMend: 'Put right by',
   ideasWhere: 'Found by',
