@@ -7,7 +7,9 @@ import { roundRefs } from '@quiz/engine/round.ts';
 
 const axe = async (page: Page): Promise<void> => {
   const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([]);
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual(
+    [],
+  );
 };
 
 const SEED = 7;
@@ -27,7 +29,9 @@ async function answerByKeys(page: Page, right: string, kind: string): Promise<vo
     for (const [place, text] of texts.entries()) {
       const row = form.locator('ol li', { hasText: text });
       for (;;) {
-        const at = await form.locator('ol li').evaluateAll((rows, wanted) => rows.findIndex((one) => one.textContent?.includes(wanted)), text);
+        const at = await form
+          .locator('ol li')
+          .evaluateAll((rows, wanted) => rows.findIndex((one) => one.textContent?.includes(wanted)), text);
         if (at <= place) break;
         await row.getByRole('button', { name: /^Move up/ }).focus();
         await page.keyboard.press('Enter');
@@ -62,7 +66,11 @@ test('a round of five by the keyboard alone: every key marked right, reasons and
     if (at === 0) await axe(page);
     const right =
       item.form.kind === 'order'
-        ? [...key.right].map((letter) => (item.form.kind === 'order' ? item.form.choices.find((choice) => choice.letter === letter)?.text : '')).join('|')
+        ? [...key.right]
+            .map((letter) =>
+              item.form.kind === 'order' ? item.form.choices.find((choice) => choice.letter === letter)?.text : '',
+            )
+            .join('|')
         : key.right;
     await answerByKeys(page, right, item.form.kind);
     await page.getByRole('button', { name: 'Check' }).focus();
