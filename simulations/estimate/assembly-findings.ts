@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../units/format.ts';
 import { valueOf } from '../rules/rulebook.ts';
-import type { Area } from './job.ts';
+import type { Area } from './job-types.ts';
 import type { Finding, Layer } from './plan-types.ts';
 import { finding, lengthValue, ruleFinding, type Speaker, valueIn } from './say-finding.ts';
 import { isOutdoor, isWet } from './tile-facts.ts';

@@ -1,6 +1,6 @@
 import { partBagWater, yieldLitres } from '../mortar/bag.ts';
 import { valueOf } from '../rules/rulebook.ts';
-import type { Job } from './job.ts';
+import type { Job } from './job-types.ts';
 import { litresPerM2, type LayerRecipe } from './layers.ts';
 import { bedAt } from './notches.ts';
 import type { Bags, Batches } from './plan-types.ts';

@@ -1,6 +1,6 @@
 import type { StandardSet } from '../rules/rule.ts';
 import { type RuleId, valueOf } from '../rules/rulebook.ts';
-import type { Area } from './job.ts';
+import type { Area } from './job-types.ts';
 import { allowedWarp, longestEdge, pieceEdge, isMosaic } from './tile-facts.ts';
 
 /** The bed a notch must leave at the usual blade angle, mm, and what takes it. */

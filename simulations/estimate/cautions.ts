@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../units/format.ts';
 import { valueOf } from '../rules/rulebook.ts';
-import type { Area, Job } from './job.ts';
+import type { Area, Job } from './job-types.ts';
 import { bagFromFloorKg } from './lifting.ts';
 import type { Finding } from './plan-types.ts';
 import { finding, ruleFinding, type Speaker, valueIn } from './say-finding.ts';

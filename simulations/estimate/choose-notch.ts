@@ -2,7 +2,7 @@ import { valueOf, type RuleId } from '../rules/rulebook.ts';
 import type { StandardSet } from '../rules/rule.ts';
 import { pitchMm } from '../trowel/notch.ts';
 import type { BedNeed } from './bed-need.ts';
-import type { Area } from './job.ts';
+import type { Area } from './job-types.ts';
 import { bedAt } from './notches.ts';
 import type { NamedNotch } from './plan-types.ts';
 import { isMosaic, isOver, isPanel, longestEdge, pieceEdge } from './tile-facts.ts';

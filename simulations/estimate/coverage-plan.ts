@@ -1,5 +1,5 @@
 import { withMaker, type Decision } from '../rules/decide.ts';
-import type { Area, Job } from './job.ts';
+import type { Area, Job } from './job-types.ts';
 import { coverageToReach } from './coverage-to-reach.ts';
 import type { Finding } from './plan-types.ts';
 import { finding, type Speaker, valueIn } from './say-finding.ts';

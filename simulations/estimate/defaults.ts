@@ -1,7 +1,7 @@
 import type { StandardSet } from '../rules/rule.ts';
 import { valueOf } from '../rules/rulebook.ts';
 import { inches } from '../units/length.ts';
-import type { Area, Job, JobTile } from './job.ts';
+import type { Area, Job, JobTile } from './job-types.ts';
 
 /** What a job says when it says nothing: ordinary, and each repeated under `assumed`. */
 export const jobDefaults = (standards: StandardSet): Omit<Job, 'areas' | 'trowelsAtHand' | 'instructions'> => ({

@@ -1,7 +1,7 @@
 import { decide, type Decision } from '../rules/decide.ts';
 import { ruleById, type RuleId, valueOf } from '../rules/rulebook.ts';
 import type { StandardSet } from '../rules/rule.ts';
-import type { Area } from './job.ts';
+import type { Area } from './job-types.ts';
 import { isLarge, isPanel } from './tile-facts.ts';
 
 /** A limit: at most `dipMm` under a straightedge `overMm` long, and a short-range limit where the standard has one. */

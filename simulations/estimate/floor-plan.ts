@@ -1,7 +1,7 @@
 import type { StandardSet } from '../rules/rule.ts';
 import type { Decision } from '../rules/decide.ts';
 import { valueOf } from '../rules/rulebook.ts';
-import type { Area } from './job.ts';
+import type { Area } from './job-types.ts';
 import { dipAllowed, flatnessToReach } from './flatness.ts';
 import type { Finding, Flatness } from './plan-types.ts';
 import { finding, lengthValue, ruleFinding, type Speaker } from './say-finding.ts';

@@ -1,7 +1,7 @@
 import { decide, type Decision } from '../rules/decide.ts';
 import { valueOf } from '../rules/rulebook.ts';
 import type { StandardSet } from '../rules/rule.ts';
-import type { Area } from './job.ts';
+import type { Area } from './job-types.ts';
 import { allowedWarp, isOver, longestEdge } from './tile-facts.ts';
 
 /** Share of a bow by which two like tiles differ at the edge when one is offset by `f` of its length: 4f(1−f). */

@@ -1,7 +1,7 @@
 import type { Decision } from '../rules/decide.ts';
 import { valueOf } from '../rules/rulebook.ts';
 import type { StandardSet } from '../rules/rule.ts';
-import type { Area } from './job.ts';
+import type { Area } from './job-types.ts';
 import {
   bowToExpect,
   expectedLippage,

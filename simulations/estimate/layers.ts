@@ -1,6 +1,6 @@
 import { valueOf } from '../rules/rulebook.ts';
 import type { StandardSet } from '../rules/rule.ts';
-import type { Area } from './job.ts';
+import type { Area } from './job-types.ts';
 import { bedAt, notchesFor } from './notches.ts';
 import type { AreaPlan, Layer, NamedNotch } from './plan-types.ts';
 

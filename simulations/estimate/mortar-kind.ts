@@ -1,5 +1,5 @@
 import { type RuleId, valueOf } from '../rules/rulebook.ts';
-import type { Area, Job } from './job.ts';
+import type { Area, Job } from './job-types.ts';
 import type { AreaPlan } from './plan-types.ts';
 import { isLarge, isPanel } from './tile-facts.ts';
 

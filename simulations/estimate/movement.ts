@@ -1,7 +1,7 @@
 import { decide, type Decision } from '../rules/decide.ts';
 import { valueOf } from '../rules/rulebook.ts';
 import type { StandardSet } from '../rules/rule.ts';
-import type { Area } from './job.ts';
+import type { Area } from './job-types.ts';
 import { isOutdoor } from './tile-facts.ts';
 
 /** How far apart movement joints stand, mm; the decision is over the wider figure of each rule. */

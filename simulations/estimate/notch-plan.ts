@@ -1,5 +1,5 @@
 import { valueOf } from '../rules/rulebook.ts';
-import type { Job } from './job.ts';
+import type { Job } from './job-types.ts';
 import type { Notch } from '../trowel/notch.ts';
 import { bedNeed, type BedNeed } from './bed-need.ts';
 import { chooseNotch, judgeNotch, type Judged, type NotchQuestion } from './choose-notch.ts';

@@ -6,7 +6,7 @@ import { areaCautions } from './cautions.ts';
 import { planCoverage } from './coverage-plan.ts';
 import { explain } from './explain.ts';
 import { planFlatness } from './floor-plan.ts';
-import type { Area, Job } from './job.ts';
+import type { Area, Job } from './job-types.ts';
 import { planJoints } from './joint-plan.ts';
 import { layerRecipes, litresPerM2 } from './layers.ts';
 import { chooseMortar } from './mortar-kind.ts';

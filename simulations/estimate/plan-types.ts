@@ -3,7 +3,7 @@ import type { RuleSource } from '../rules/rule.ts';
 import type { RuleId } from '../rules/rulebook.ts';
 import type { Notch } from '../trowel/notch.ts';
 import type { UnitSystem } from '../units/format.ts';
-import type { Assumed } from './job.ts';
+import type { Assumed } from './job-types.ts';
 
 /** One thing the sheet says, with the rule behind it. `stop`: don't begin before this is put right. */
 export interface Finding {

@@ -1,7 +1,7 @@
 import { valueOf } from '../rules/rulebook.ts';
 import type { UnitSystem } from '../units/format.ts';
 import { jobCautions } from './cautions.ts';
-import type { Assumed, Job } from './job.ts';
+import type { Assumed, Job } from './job-types.ts';
 import { planArea } from './plan-area.ts';
 import type { Finding, Plan, PlanOptions } from './plan-types.ts';
 import { finding, ruleFinding, speakerFor, valueIn } from './say-finding.ts';

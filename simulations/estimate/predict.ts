@@ -1,6 +1,6 @@
 import { valueOf } from '../rules/rulebook.ts';
 import { dipUnderTile } from './bed-need.ts';
-import type { Area, Job } from './job.ts';
+import type { Area, Job } from './job-types.ts';
 import { bedAt } from './notches.ts';
 import type { NamedNotch, Predicted, SettingMethod } from './plan-types.ts';
 import { predictSpread, type SpreadOptions, type SpreadQuestion } from './spread/spread.ts';

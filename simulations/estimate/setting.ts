@@ -1,6 +1,6 @@
 import { type RuleId, valueOf } from '../rules/rulebook.ts';
 import type { StandardSet } from '../rules/rule.ts';
-import type { Area } from './job.ts';
+import type { Area } from './job-types.ts';
 import type { CombPlan, NamedNotch, SettingMethod } from './plan-types.ts';
 import { isMosaic, isOutdoor, isOver, isPanel, longestEdge } from './tile-facts.ts';
 

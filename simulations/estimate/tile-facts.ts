@@ -1,6 +1,6 @@
 import type { StandardSet } from '../rules/rule.ts';
 import { type RuleId, valueOf } from '../rules/rulebook.ts';
-import type { Area, JobTile } from './job.ts';
+import type { Area, JobTile } from './job-types.ts';
 
 export const longestEdge = (tile: JobTile): number => Math.max(tile.lengthMm, tile.widthMm);
 export const shortestEdge = (tile: JobTile): number => Math.min(tile.lengthMm, tile.widthMm);

@@ -1,6 +1,6 @@
 import { powderKgPerLitre } from '../mortar/bag.ts';
 import { valueOf } from '../rules/rulebook.ts';
-import type { Area } from './job.ts';
+import type { Area } from './job-types.ts';
 import type { Finding } from './plan-types.ts';
 import { finding, type Speaker, valueIn } from './say-finding.ts';
 import { tileKgM2 } from './tile-facts.ts';

@@ -1,6 +1,6 @@
 import { openMinutes, tilesAhead } from '../mortar/weather.ts';
 import { valueOf } from '../rules/rulebook.ts';
-import type { Area, Job } from './job.ts';
+import type { Area, Job } from './job-types.ts';
 import { bagsFor, batchesFor } from './bags.ts';
 import { litresPerM2, type LayerRecipe } from './layers.ts';
 import type { Bags, Batches, Finding, Layer, PullPlan } from './plan-types.ts';
