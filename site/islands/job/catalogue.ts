@@ -11,7 +11,7 @@ import {
   surfaces,
   winds,
   type Job,
-} from '@sim/estimate/job.ts';
+} from '@sim/estimate/job-types.ts';
 import { standardSets } from '@sim/rules/rule.ts';
 
 /**
