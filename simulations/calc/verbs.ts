@@ -4,6 +4,7 @@ import type { Verb } from './verb.ts';
 export const verbs: Record<string, () => Promise<Verb>> = {
   set: async () => (await import('./set.ts')).set,
   plan: async () => (await import('./plan.ts')).planVerb,
+  judge: async () => (await import('./judge.ts')).judgeVerb,
   round: async () => (await import('./round.ts')).round,
   mark: async () => (await import('./mark.ts')).mark,
 };

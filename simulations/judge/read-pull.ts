@@ -1,0 +1,94 @@
+import * as z from 'zod/mini';
+
+import { fillIn } from '../estimate/fill-in.ts';
+import { exposures, surfaces, type Assumed } from '../estimate/job-types.ts';
+import type { Reading } from '../input/fault.ts';
+import { listOf, numberFrom, oneOf, yesOrNo } from '../input/fields.ts';
+import { read } from '../input/read.ts';
+import { standardSets } from '../rules/rule.ts';
+import { mortarSides, type Pull, pullKinds, pullMaterials, type PulledTile, ridgeStates } from './pull-types.ts';
+
+const maybe = () => z.optional(z.nullable(yesOrNo()));
+
+const pulledVoid = z.strictObject({
+  areaMm2: numberFrom(0, 10_000_000, 'mm²'),
+  toCornerMm: z.optional(numberFrom(0, 3600, 'mm')),
+  toEdgeMm: z.optional(numberFrom(0, 3600, 'mm')),
+});
+
+const pulled = z.strictObject({
+  coverage: numberFrom(0, 1),
+  backCoatOnly: z.optional(yesOrNo()),
+  voids: z.optional(listOf(pulledVoid, 0, 500)),
+});
+
+const pull = z.strictObject({
+  standards: z.optional(oneOf(standardSets)),
+  exposure: z.optional(oneOf(exposures)),
+  surface: z.optional(oneOf(surfaces)),
+  kind: z.optional(oneOf(pullKinds)),
+  material: z.optional(oneOf(pullMaterials)),
+  thicknessMm: z.optional(numberFrom(2, 60, 'mm')),
+  pulls: z.optional(listOf(pulled, 0, 1000)),
+  hollowSound: maybe(),
+  overMembrane: z.optional(yesOrNo()),
+  bedMm: z.optional(z.nullable(numberFrom(0, 200, 'mm'))),
+  signs: z.optional(
+    z.strictObject({
+      mortarOn: z.optional(z.nullable(oneOf(mortarSides))),
+      ridges: z.optional(z.nullable(oneOf(ridgeStates))),
+      cutTilesOnly: maybe(),
+      powder: maybe(),
+      skin: maybe(),
+      crackOverSeam: maybe(),
+      dropsStand: maybe(),
+    }),
+  ),
+});
+
+/** A void whose place nobody gave is taken to lie well inside the tile. */
+const FAR_MM = 3600;
+
+const kindOf = (material: Pull['material'] | undefined): Pull['kind'] =>
+  material === 'stone' || material === 'glass' ? material : 'tile';
+
+const defaults = (given: z.infer<typeof pull>): Omit<Pull, 'pulls'> => ({
+  standards: 'north-america',
+  exposure: 'interior-dry',
+  surface: 'floor',
+  kind: kindOf(given.material),
+  material: given.kind === 'stone' || given.kind === 'glass' ? given.kind : 'porcelain',
+  thicknessMm: 9,
+  hollowSound: null,
+  overMembrane: false,
+  bedMm: null,
+  signs: {
+    mortarOn: null,
+    ridges: null,
+    cutTilesOnly: null,
+    powder: null,
+    skin: null,
+    crackOverSeam: null,
+    dropsStand: null,
+  },
+});
+
+const tileOf = (given: z.infer<typeof pulled>, n: number, assumed: Assumed): PulledTile => ({
+  ...fillIn(given, { coverage: 0, backCoatOnly: false, voids: [] }, `pulls[${n}]`, assumed),
+  voids: (given.voids ?? []).map((one, v) =>
+    fillIn(one, { areaMm2: 0, toCornerMm: FAR_MM, toEdgeMm: FAR_MM }, `pulls[${n}].voids[${v}]`, assumed),
+  ),
+});
+
+/** Reads what was found on lifted tiles, whole or with every fault. */
+export function readPull(input: unknown): Reading<{ pull: Pull; assumed: Assumed }> {
+  const reading = read(pull, input);
+  if (!reading.ok) return reading;
+  const { pulls = [], ...rest } = reading.value;
+  const assumed: Assumed = {};
+  const whole = fillIn(rest, defaults(reading.value), '', assumed);
+  return {
+    ok: true,
+    value: { pull: { ...whole, pulls: pulls.map((one, n) => tileOf(one, n, assumed)) }, assumed },
+  };
+}
