@@ -1,0 +1,32 @@
+import { expect, test } from '@playwright/test';
+
+import { allRules } from '@sim/rules/rulebook.ts';
+
+import { accessible, fits, watch } from './watch.ts';
+
+test('every rule stands on the sources page under its own anchor, with its status', async ({ page }) => {
+  const seen = watch(page);
+  await page.goto('/sources/');
+  for (const rule of allRules()) {
+    const entry = page.locator(`[id="${rule.id}"]`);
+    await expect(entry, rule.id).toHaveAttribute('data-status', rule.source.status);
+    await expect(entry.locator('.status'), rule.id).toBeVisible();
+  }
+  await accessible(page);
+  await page.setViewportSize({ width: 360, height: 800 });
+  await fits(page);
+  seen.clean();
+});
+
+test('the list narrows by words and by status, and says how many are left', async ({ page }) => {
+  await page.goto('/sources/');
+  const all = allRules().length;
+  await expect(page.getByText(`${all} of ${all} rules shown`)).toBeVisible();
+  await page.getByRole('searchbox', { name: 'Find a rule' }).fill('lippage bow');
+  await expect(page.locator('[id="coverage.dry"]')).toBeHidden();
+  await expect(page.locator('[id="lippage.bow"]')).toBeVisible();
+  await page.getByRole('searchbox', { name: 'Find a rule' }).fill('');
+  await page.getByRole('combobox', { name: 'Show' }).selectOption('from-memory');
+  const memory = allRules().filter((rule) => rule.source.status === 'from-memory').length;
+  await expect(page.getByText(`${memory} of ${all} rules shown`)).toBeVisible();
+});
