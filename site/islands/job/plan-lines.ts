@@ -144,7 +144,13 @@ function joints(area: AreaPlan, line: MakeLine, units: UnitSystem, words: Words)
   const { movement } = area;
   return [
     line('joint', formatLength(area.minJointMm, units), [], [], 'joint'),
-    line('offset', formatShare(area.maxOffsetShare), [], [], 'offset'),
+    line(
+      'offset',
+      area.decisions.some((one) => one.subject === 'offset') ? formatShare(area.maxOffsetShare) : words.noLimit,
+      [],
+      ['offset.third'],
+      'offset',
+    ),
     line(
       'lippage',
       words.lippage(formatLength(area.maxLippageMm, units), formatGap(area.expectedLippageMm, units)),

@@ -1,0 +1,139 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+
+const line = (page: Page, id: string) => page.locator(`[data-line="${id}"]`).first();
+const planned = async (page: Page) => {
+  await page.goto('job/');
+  await expect(line(page, 'coverage').locator('.value')).toHaveText('80 %');
+};
+
+test.describe('the job sheet', () => {
+  test('plans the job it opens with, and follows a change', async ({ page }) => {
+    await planned(page);
+    await page.getByLabel('Place', { exact: true }).selectOption('interior-wet');
+    await expect(line(page, 'coverage').locator('.value')).toHaveText('95 %');
+  });
+
+  test('opens every line to its reason and source', async ({ page }) => {
+    await planned(page);
+    const lines = page.locator('[data-line]');
+    const count = await lines.count();
+    expect(count).toBeGreaterThan(15);
+    for (let at = 0; at < count; at++) {
+      const one = lines.nth(at);
+      await one.locator('summary').first().click();
+      await expect(one.locator('.reason .status').first(), (await one.getAttribute('data-line')) ?? '').toBeVisible();
+    }
+  });
+
+  test('names what was wrong beside the box, keeps it, and plans on when it is put right', async ({ page }) => {
+    await planned(page);
+    const joint = page.getByLabel('Joint', { exact: true });
+    await joint.fill('wide');
+    await expect(page.getByText('This is not a length; type one such as')).toBeVisible();
+    await expect(joint).toHaveValue('wide');
+    await expect(joint).toHaveAttribute('aria-invalid', 'true');
+    await expect(page.getByText('Area 1 is left out of the plan')).toBeVisible();
+    await joint.fill('-3');
+    await expect(page.getByText(/Give a number from 0 in to/)).toBeVisible();
+    await page.getByLabel('Length', { exact: true }).fill('4000 ft');
+    await expect(page.getByText(/Give a number from/).first()).toBeVisible();
+    await page.getByLabel('Length', { exact: true }).fill('24');
+    await joint.fill('1/4');
+    await expect(page.getByText('is left out of the plan')).toHaveCount(0);
+  });
+
+  test('takes a step back and forward again', async ({ page }) => {
+    await planned(page);
+    const joint = page.getByLabel('Joint', { exact: true });
+    await page.getByRole('button', { name: 'Joint: more' }).click();
+    await expect(joint).toHaveValue('1/4');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(joint).toHaveValue('3/16');
+    await page.keyboard.press('Control+Shift+z');
+    await expect(joint).toHaveValue('1/4');
+  });
+
+  test('keeps the job on reload, and carries it by link into another browser', async ({ page, browser }) => {
+    await planned(page);
+    await page.getByLabel('Name of the job').fill('Mill Street hall');
+    await page.getByLabel('Width', { exact: true }).fill('not yet known');
+    await page.reload();
+    await expect(page.getByLabel('Width', { exact: true })).toHaveValue('not yet known');
+    await page.getByRole('button', { name: 'Make a link' }).click();
+    const link = await page.getByLabel('Link to this job').inputValue();
+    const other = await browser.newPage();
+    await other.goto(link);
+    await expect(other.getByLabel('Name of the job')).toHaveValue('Mill Street hall');
+    await expect(other.getByLabel('Width', { exact: true })).toHaveValue('not yet known');
+    await other.close();
+  });
+
+  test('a broken link leaves what was here', async ({ page }) => {
+    await planned(page);
+    await page.getByLabel('Name of the job').fill('Kept');
+    await page.goto('job/#job1.abcdef');
+    await expect(page.getByText('The link is cut off or altered')).toBeVisible();
+    await expect(page.getByLabel('Name of the job')).toHaveValue('Kept');
+  });
+
+  test('plans several areas, and counts their bags together', async ({ page }) => {
+    await planned(page);
+    await page.getByRole('button', { name: 'Duplicate' }).click();
+    await expect(page.locator('[data-plan]')).toHaveCount(2);
+    await expect(page.getByText('The whole job:')).toBeVisible();
+    await page.getByRole('button', { name: 'Remove' }).first().click();
+    await expect(page.locator('[data-plan]')).toHaveCount(1);
+  });
+
+  test('shows the maker’s notch as overriding', async ({ page }) => {
+    await planned(page);
+    await page.getByText('The maker’s written instructions').click();
+    await page.getByLabel('Notch the maker asks for').selectOption('square');
+    await page.getByLabel('Its width').fill('3/8');
+    await page.getByLabel('Its depth').fill('3/8');
+    await expect(page.getByText(/The maker’s instruction stands in place of our choice/)).toBeVisible();
+  });
+
+  test('speaks both systems of units', async ({ page }) => {
+    await planned(page);
+    await page.getByLabel('millimetres and metres').check({ force: true });
+    await expect(page.getByLabel('Joint', { exact: true })).toHaveValue('5');
+    await expect(line(page, 'meanBed').locator('.value')).toContainText('mm');
+  });
+
+  test('saves a table that a spreadsheet opens safely', async ({ page }) => {
+    await planned(page);
+    await page.getByText('More about this area').click();
+    await page.getByLabel('Name of the area').fill('=HYPERLINK("x")');
+    await expect(page.getByRole('heading', { name: '=HYPERLINK' })).toBeVisible();
+    const saved = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save as CSV' }).click();
+    const stream = await (await saved).createReadStream();
+    let text = '';
+    for await (const piece of stream) text += String(piece);
+    expect(text).toContain('Coverage to reach');
+    expect(text).toContain(`"'=HYPERLINK(""x"")"`);
+    expect(text).not.toMatch(/^"?=/m);
+  });
+
+  for (const width of [360, 1280])
+    test(`is accessible at ${width} px, opened out`, async ({ page }) => {
+      await page.setViewportSize({ width, height: 800 });
+      await planned(page);
+      for (const summary of await page.locator('main details > summary').all())
+        if (await summary.isVisible()) await summary.click();
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => [id, nodes.map((node) => node.html.slice(0, 120))])).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    });
+});
+
+test.describe('on paper', () => {
+  for (const format of ['Letter', 'A4'] as const)
+    test(`one area fits one page of ${format}`, async ({ page }) => {
+      await planned(page);
+      const paper = (await page.pdf({ format })).toString('latin1');
+      expect(paper.match(/\/Type\s*\/Page[^s]/g)).toHaveLength(1);
+    });
+});
