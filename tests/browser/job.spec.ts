@@ -137,3 +137,13 @@ test.describe('on paper', () => {
       expect(paper.match(/\/Type\s*\/Page[^s]/g)).toHaveLength(1);
     });
 });
+
+test('shows the bed of one tile when asked, in words and figures too', async ({ page }) => {
+  await planned(page);
+  await page.getByRole('button', { name: 'Show the bed of one tile' }).click();
+  await expect(page.locator('.bed figcaption')).toContainText(/Coverage is \d+ %/, { timeout: 30_000 });
+  await page.getByText('The bed in figures').click();
+  await expect(page.locator('.bed table')).toContainText('%');
+  await page.getByLabel('Usual sizes').selectOption({ label: '12 × 12 in' });
+  await expect(page.getByText('The job was changed since')).toBeVisible();
+});

@@ -95,7 +95,7 @@ export function planSections(area: AreaPlan, units: UnitSystem, words: Words): P
         ),
         line(
           'meanBed',
-          words.bed(gap(area.meanBedMm), gap(area.bedLimitMm.least), length(area.bedLimitMm.most)),
+          words.bedLine(gap(area.meanBedMm), gap(area.bedLimitMm.least), length(area.bedLimitMm.most)),
           [],
           ['bed.least', area.mortarKind === 'large-and-heavy' ? 'bed.most-heavy' : 'bed.most-thin-set'],
         ),

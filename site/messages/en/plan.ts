@@ -47,7 +47,7 @@ export const plan = {
   travel: (length: string) => `${length} there and back`,
   mortar: { 'thin-set': 'Thin-set', 'large-and-heavy': 'For large and heavy tile', epoxy: 'Epoxy' },
   colour: { any: '', white: 'white', 'white-for-glass': 'white, made for glass' },
-  bed: (mean: string, least: string, most: string) => `${mean} mean; from ${least} to ${most}`,
+  bedLine: (mean: string, least: string, most: string) => `${mean} mean; from ${least} to ${most}`,
   expected: (low: string, median: string, high: string) => `${median} (${low} to ${high})`,
   chance: (share: string, draws: number) =>
     `${share} of ${draws} drawn settings reach what is asked. A model’s figure, not a measurement: pull a tile.`,
@@ -136,5 +136,16 @@ export const plan = {
   linkLabel: 'Link to this job',
   linkCopied: 'The link is copied.',
   setters: 'Signed',
+  bed: {
+    show: 'Show the bed of one tile',
+    about:
+      'One tile set as this plan says, by the bed solver: half the bow it may have, half the dip, an ordinary push.',
+    working: 'Setting the tile',
+    cancel: 'Cancel',
+    failed: 'The bed could not be worked out. This is our failure; the plan above stands.',
+    none: 'The bed solver takes no tile of this size.',
+    table: 'The bed in figures',
+    stale: 'The job was changed since; show the bed again.',
+  },
   honesty: 'Coverage to expect is a model’s figure. It has not been checked against pulled tiles in a laboratory.',
 } as const;
