@@ -13,3 +13,8 @@ export const dueCards = (cards: ReviewCard[], at: number): ReviewCard[] =>
 
 /** Whole minutes that so many reviews take. */
 export const minutesFor = (count: number): number => Math.ceil(count * MINUTES_EACH);
+
+const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+
+/** A small count in words, as one says it. */
+export const numberWord = (count: number): string => small[count] ?? String(count);
