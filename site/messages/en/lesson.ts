@@ -26,9 +26,6 @@ export const lesson = {
   also: 'Others say',
   read: 'I have done this module',
   readDone: 'Done. The ridge is pressed on the first page.',
-  check: 'Check yourself',
-  checkSays: 'Three short scenarios on this module, drawn fresh each time and marked with the reason.',
-  checkLink: 'Take the three',
   printed: 'A live figure stands here. Set it going on the page.',
   teachComing: 'The station, its materials and its marking sheet are being written.',
 } as const;

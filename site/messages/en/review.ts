@@ -1,0 +1,26 @@
+/** Checks at a module's end, and the day's reviews. */
+export const review = {
+  checkTitle: 'Check yourself',
+  checkSays: 'Three short scenarios on this module, drawn fresh each time and marked with the reason.',
+  checkStart: 'Take the three',
+  checkAgain: 'Take three others',
+  checkNone: 'The questions of this module are being written.',
+  checkDone: '{points} of {all}. What you missed comes back in the reviews on the first page.',
+  title: 'Today’s review',
+  lead: 'What you have learned comes back just before it would fade: soon at first, then ever later. Answer, see the reason, and the next date is set.',
+  opening: 'Looking for what is due …',
+  none: 'Nothing is due. Come back tomorrow, or go on with the course.',
+  never: 'Nothing has been learned yet on this device. Finish a module and its outcomes come up here the next day.',
+  start: 'Begin: {n} questions, about {minutes} minutes',
+  done: 'That was today’s review: {points} of {all}.',
+  again: 'Review again now',
+  when: 'When each comes back',
+  outcome: 'You can …',
+  next: 'Next',
+  today: 'today',
+  tomorrow: 'tomorrow',
+  inDays: 'in {n} days',
+  unasked: 'These have no question in the bank yet and were left out: {list}.',
+  course: 'To the course',
+} as const;
+export type ReviewWords = Record<keyof typeof review, string>;
