@@ -9,6 +9,8 @@ export interface ViewPalette {
   /** Rules and quiet lettering. */
   faintInk: string;
   mortar: string;
+  /** The same under a lamp, in three dimensions. */
+  wetMortar: string;
   mortarDark: string;
   mortarLight: string;
   /** The tile's bare back and body. */
@@ -31,6 +33,7 @@ export const LIGHT_PALETTE: ViewPalette = {
   ink: '#211c17',
   faintInk: '#574d43',
   mortar: '#7b766e',
+  wetMortar: '#8d8c89',
   mortarDark: '#57534d',
   mortarLight: '#a8a298',
   clay: '#dcab8d',
@@ -49,6 +52,7 @@ export const DARK_PALETTE: ViewPalette = {
   ink: '#f0e8da',
   faintInk: '#beb3a3',
   mortar: '#716d66',
+  wetMortar: '#85837f',
   mortarDark: '#4d4a45',
   mortarLight: '#9b958b',
   clay: '#cf9c7d',

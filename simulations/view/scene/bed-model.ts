@@ -56,9 +56,9 @@ export function makeBedModel(first: ViewPalette): BedModel {
   let quality: Quality | null = null;
   const group = new Group();
   const slab = makeSlab(palette);
-  const bed = mortarMaterial(palette.mortar);
+  const bed = mortarMaterial(palette.wetMortar);
   const floorField = fieldMesh(bed.material, bed.uniforms);
-  const left = mortarMaterial(palette.mortar);
+  const left = mortarMaterial(palette.wetMortar);
   left.uniforms.bedTorn.value = 1;
   const tileField = fieldMesh(left.material, left.uniforms);
   const tile = makeTile(palette);
@@ -219,8 +219,8 @@ export function makeBedModel(first: ViewPalette): BedModel {
       slab.setPalette(next);
       tile.setPalette(next);
       face.setPalette(next);
-      bed.material.color.set(next.mortar);
-      left.material.color.set(next.mortar);
+      bed.material.color.set(next.wetMortar);
+      left.material.color.set(next.wetMortar);
       if (held) tile.paint(held.frame, held.pulled);
     },
     setQuality,

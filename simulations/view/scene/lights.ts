@@ -18,12 +18,12 @@ export interface Workshop {
   sky: HemisphereLight;
   /** Fits the shadow to the slab, mm. */
   fit: (centre: [x: number, y: number], radius: number) => void;
-  setShadow: (texels: number) => void;
+  setShadow: (texels: number, blur: number) => void;
   setDark: (dark: boolean) => void;
 }
 
 export function makeWorkshop(): Workshop {
-  const sun = new DirectionalLight('#fff8ee', 2.5);
+  const sun = new DirectionalLight('#fffaf3', 2.3);
   const sky = new HemisphereLight('#f6f7f8', '#b3aca2', 1.35);
   sun.castShadow = true;
   const frustum = sun.shadow.camera;
@@ -43,10 +43,10 @@ export function makeWorkshop(): Workshop {
       frustum.updateProjectionMatrix();
       sun.shadow.normalBias = 0.35;
       sun.shadow.bias = -0.0006;
-      sun.shadow.radius = 3.2;
       sun.target.updateMatrixWorld();
     },
-    setShadow: (texels) => {
+    setShadow: (texels, blur) => {
+      sun.shadow.radius = blur;
       sun.castShadow = texels > 0;
       sun.shadow.mapSize.set(texels || 1, texels || 1);
       sun.shadow.map?.dispose();

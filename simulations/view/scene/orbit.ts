@@ -48,7 +48,7 @@ export function namedView(name: ViewName, subject: Subject, aspect: number): Orb
   });
   switch (name) {
     case 'bench':
-      return at(-24, 34, half * 0.92, [0, 0, 0]);
+      return at(-24, 36, half * 1.02, [0, widthMm * 0.04, 0]);
     case 'low':
       return at(-38, 9, half * 0.62, [0, -widthMm * 0.12, 0]);
     case 'above':
@@ -56,7 +56,7 @@ export function namedView(name: ViewName, subject: Subject, aspect: number): Orb
     case 'side':
       return at(78, 12, half * 0.8, [0, 0, 0]);
     case 'open':
-      return at(-14, 52, Math.hypot(lengthMm, 2 * widthMm) * 0.46, [0, widthMm * 0.52, 0]);
+      return at(-12, 54, Math.hypot(lengthMm, 2 * widthMm) * 0.5, [0, widthMm * 0.5, 0]);
     case 'cut':
       return subject.cutAlong === 'width' ? at(68, 14, half * 0.6, [0, 0, 0]) : at(-10, 13, half * 0.62, [0, 0, 0]);
   }

@@ -5,6 +5,8 @@ export interface Quality {
   pixelRatio: number;
   /** Side of the shadow map, texels. */
   shadowTexels: number;
+  /** Blur of a shadow's edge, texels: a coarse map shows its grain when blurred far. */
+  shadowBlur: number;
   /** Most vertices in one bed's mesh. */
   vertices: number;
   /** Sand in the surface. */
@@ -19,7 +21,8 @@ export const QUALITIES: readonly Quality[] = [
   {
     name: 'light',
     pixelRatio: 1,
-    shadowTexels: 512,
+    shadowTexels: 768,
+    shadowBlur: 1,
     vertices: 12_000,
     grain: false,
     reflections: false,
@@ -28,7 +31,8 @@ export const QUALITIES: readonly Quality[] = [
   {
     name: 'plain',
     pixelRatio: 1.5,
-    shadowTexels: 1024,
+    shadowTexels: 1536,
+    shadowBlur: 1.4,
     vertices: 60_000,
     grain: true,
     reflections: true,
@@ -37,7 +41,8 @@ export const QUALITIES: readonly Quality[] = [
   {
     name: 'fine',
     pixelRatio: 2,
-    shadowTexels: 2048,
+    shadowTexels: 3072,
+    shadowBlur: 2.4,
     vertices: 240_000,
     grain: true,
     reflections: true,

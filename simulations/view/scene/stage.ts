@@ -3,8 +3,11 @@ import {
   NeutralToneMapping,
   PCFShadowMap,
   PerspectiveCamera,
+  Plane,
+  Raycaster,
   Scene,
   Vector2,
+  Vector3,
   WebGLRenderer,
   type Texture,
 } from 'three';
@@ -28,6 +31,8 @@ export interface Stage {
   animate: (step: (now: number) => boolean) => void;
   fit: (centre: [number, number], radius: number) => void;
   setDark: (dark: boolean) => void;
+  /** The place on a level plane under a point of the page, mm from the tile's centre; null where there is none. */
+  pick: (clientX: number, clientY: number, heightMm: number) => [number, number] | null;
   /** The picture as it stands, as a PNG. */
   png: () => Promise<Blob | null>;
   quality: () => Quality;
@@ -70,6 +75,7 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
   let measuring = true;
   const steps = new Set<(now: number) => boolean>();
   const size = new Vector2();
+  const ray = new Raycaster();
 
   const tall = (): boolean => canvas.clientHeight > canvas.clientWidth;
   const panes = (): number => Math.max(1, models.length);
@@ -80,7 +86,7 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
 
   const applyQuality = (): void => {
     renderer.setPixelRatio(Math.min(globalThis.devicePixelRatio || 1, quality.pixelRatio));
-    workshop.setShadow(quality.shadowTexels);
+    workshop.setShadow(quality.shadowTexels, quality.shadowBlur);
     if (quality.reflections && !reflections) reflections = makeReflections(renderer);
     scene.environment = quality.reflections ? reflections : null;
     scene.environmentIntensity = 0.5;
@@ -205,6 +211,16 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
     setDark: (dark) => {
       workshop.setDark(dark);
       changed();
+    },
+    pick: (clientX, clientY, heightMm) => {
+      const box = canvas.getBoundingClientRect();
+      const share = tall()
+        ? [(clientX - box.left) / box.width, (((clientY - box.top) / box.height) * panes()) % 1]
+        : [(((clientX - box.left) / box.width) * panes()) % 1, (clientY - box.top) / box.height];
+      ray.setFromCamera(new Vector2(share[0]! * 2 - 1, 1 - share[1]! * 2), camera);
+      const level = new Plane(new Vector3(0, 1, 0), -heightMm);
+      const hit = ray.ray.intersectPlane(level, new Vector3());
+      return hit ? [hit.x, -hit.z] : null;
     },
     png: () => {
       renderer.shadowMap.needsUpdate = true;

@@ -49,7 +49,7 @@ export interface TrowelModel {
 export function makeTrowel(): TrowelModel {
   const group = new Group();
   const lean = new Group();
-  const steel = new MeshStandardMaterial({ color: new Color('#b9bfc1'), metalness: 0.45, roughness: 0.34 });
+  const steel = new MeshStandardMaterial({ color: new Color('#c6cbcd'), metalness: 0.3, roughness: 0.3 });
   const wood = new MeshStandardMaterial({ color: new Color('#8a5a34'), roughness: 0.55 });
   const blade = new Mesh(new ExtrudeGeometry(), steel);
   const grip = new Mesh(new CapsuleGeometry(15, 118, 8, 20), wood);

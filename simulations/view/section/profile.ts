@@ -86,14 +86,15 @@ export interface SectionFigures {
   widestAirMm: number;
 }
 
-function countRidges(profile: Profile, tallest: number): number {
+function countRidges(profile: Profile, tallest: number, laid: boolean): number {
   const rise = tallest / 4;
   let ridges = 0;
   let low = 0;
   let high = 0;
   let climbing = true;
   for (let step = 0; step < profile.mortarMm.length; step++) {
-    const height = profile.mortarMm[step]! - profile.floorMm[step]!;
+    const height =
+      laid && Number.isNaN(profile.undersideMm[step]!) ? 0 : profile.mortarMm[step]! - profile.floorMm[step]!;
     if (climbing) {
       high = Math.max(high, height);
       if (high - low >= rise && high - height >= rise) {
@@ -120,8 +121,11 @@ export function figuresOf(profile: Profile): SectionFigures {
   let max = -Infinity;
   let bonded = 0;
   let tallest = 0;
+  const laid = profile.undersideMm.some((height) => !Number.isNaN(height));
   for (let step = 0; step < profile.placeMm.length; step++) {
-    tallest = Math.max(tallest, profile.mortarMm[step]! - profile.floorMm[step]!);
+    // Beside a laid tile stands squeeze-up, not a ridge.
+    if (!laid || !Number.isNaN(profile.undersideMm[step]!))
+      tallest = Math.max(tallest, profile.mortarMm[step]! - profile.floorMm[step]!);
     const gap = profile.undersideMm[step]! - profile.floorMm[step]!;
     if (Number.isNaN(gap)) continue;
     sum += gap;
@@ -133,7 +137,7 @@ export function figuresOf(profile: Profile): SectionFigures {
   const air = stretches(profile).filter(({ state }) => state === CELL_STATE.open || state === CELL_STATE.trapped);
   return {
     gap: count > 0 ? { mean: sum / count, min, max } : { mean: NaN, min: NaN, max: NaN },
-    ridges: countRidges(profile, tallest),
+    ridges: countRidges(profile, tallest, laid),
     tallestMm: tallest,
     bondedShare: count > 0 ? bonded / count : 0,
     openRuns: air.filter(({ state }) => state === CELL_STATE.open).length,

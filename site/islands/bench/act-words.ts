@@ -1,0 +1,36 @@
+import type { BedAction, BedSetup } from '@sim/bed/types.ts';
+import { formatLength, type UnitSystem } from '@sim/units/format.ts';
+import { formatForce } from '@sim/units/mechanics.ts';
+import { bench as words } from '@site/messages/en/bench.ts';
+
+/** A slide within this of the ridges' direction, or of the square to it, is called along or across. */
+const NEAR_DEG = 20;
+
+/** How a slide lies to the ridges. */
+export function wayOf(directionDeg: number, setup: BedSetup): keyof typeof words.work.ways {
+  const off = ((((directionDeg - setup.comb.directionDeg) % 180) + 180) % 180) - 90;
+  if (Math.abs(off) <= NEAR_DEG) return 'across';
+  return Math.abs(off) >= 90 - NEAR_DEG ? 'along' : 'oblique';
+}
+
+/** An act in a sentence. */
+export function actSays(action: BedAction, setup: BedSetup, units: UnitSystem): string {
+  const { does, ways } = words.work;
+  switch (action.do) {
+    case 'press':
+      return does.press(formatForce(action.forceN, units));
+    case 'slide':
+      return does.slide(
+        formatForce(action.forceN, units),
+        formatLength(action.strokeMm, units),
+        action.strokes,
+        ways[wayOf(action.directionDeg, setup)],
+      );
+    case 'twist':
+      return does.twist(formatForce(action.forceN, units), `${action.angleDeg}°`, action.strokes);
+    case 'tap':
+      return does.tap(action.blows);
+    case 'vibrate':
+      return does.vibrate(action.seconds);
+  }
+}

@@ -1,0 +1,121 @@
+import { defaultActions } from '@sim/bed/defaults.ts';
+import type { BedAction, BedFrame, BedSetup } from '@sim/bed/types.ts';
+import type { Cut } from '@sim/view/section/profile.ts';
+
+import { BedProgress } from './bed-run.svelte.ts';
+import { atAGlance, startSetup, withCells } from './start-setup.ts';
+
+/** Where the learner is in the loop. */
+export type Stage = 'comb' | 'set' | 'pulled';
+/** How the tile is seen once the bed may be looked into. */
+export type Look = 'solid' | 'clear';
+/** How a pulled tile is held. */
+export type Hold = 'down' | 'lifted' | 'turned';
+
+/** Everything the bench knows; components read it and call its methods. */
+export class Bench {
+  setup = $state.raw<BedSetup>(startSetup());
+  stage = $state<Stage>('comb');
+  /** The share guessed before the pull, or null while none is given. */
+  guess = $state<number | null>(null);
+  /** The guess was asked for and not given, or the bed was looked into first. */
+  looked = $state(false);
+  look = $state<Look>('solid');
+  hold = $state<Hold>('turned');
+  cut = $state.raw<Cut | null>(null);
+  /** Which picture of the run is shown; null follows the newest. */
+  cursor = $state<number | null>(null);
+  readonly bed = new BedProgress();
+
+  /** The figures and the map may be shown: the guess is in, or was waived. */
+  readonly open = $derived(this.stage === 'pulled' || this.looked);
+  readonly frame = $derived.by<BedFrame | null>(() => {
+    const { frames } = this.bed;
+    if (frames.length === 0) return null;
+    if (this.stage === 'comb') return frames[0] ?? null;
+    const at = this.cursor ?? frames.length - 1;
+    return frames[Math.min(at, frames.length - 1)] ?? null;
+  });
+  /** The newest picture is shown and the run has ended: figures and picture belong together. */
+  readonly settled = $derived(
+    this.bed.result !== null && (this.cursor === null || this.cursor >= this.bed.frames.length - 1),
+  );
+
+  start(): void {
+    void this.bed.run(this.setup);
+  }
+
+  /** Changes the set-up. `moving`: a slider is under the hand, so a coarse bed is shown first. */
+  change(next: Partial<BedSetup>, moving = false): void {
+    this.setup = withCells({ ...this.setup, ...next });
+    this.cursor = null;
+    if (moving) this.bed.glance(atAGlance(this.setup), this.setup);
+    else void this.bed.run(this.setup);
+  }
+
+  changePart<P extends 'tile' | 'floor' | 'trowel' | 'comb' | 'mortar'>(
+    part: P,
+    next: Partial<BedSetup[P]>,
+    moving = false,
+  ): void {
+    this.change({ [part]: { ...this.setup[part], ...next } }, moving);
+  }
+
+  /** Lays the tile: from here on the work is done one act at a time. */
+  set(): void {
+    this.stage = 'set';
+    this.cursor = null;
+  }
+
+  act(action: BedAction): void {
+    if (this.stage === 'comb') this.stage = 'set';
+    this.change({ actions: [...this.setup.actions, action] });
+  }
+
+  dropAct(at: number): void {
+    this.change({ actions: this.setup.actions.filter((_, n) => n !== at) });
+  }
+
+  replaceActs(actions: BedAction[]): void {
+    this.change({ actions });
+  }
+
+  /** Pulls the tile, with the guess or (null) without one. */
+  pull(guess: number | null): void {
+    this.guess = guess;
+    this.stage = 'pulled';
+    this.hold = 'turned';
+    this.cursor = null;
+  }
+
+  peek(): void {
+    this.looked = true;
+  }
+
+  /** A clean floor, the same set-up: comb again. */
+  again(): void {
+    this.stage = 'comb';
+    this.guess = null;
+    this.looked = false;
+    this.cursor = null;
+    this.look = 'solid';
+  }
+
+  /** Puts a whole set-up on the bench, as from a link. */
+  put(setup: BedSetup, stage: Stage = 'comb'): void {
+    this.again();
+    this.setup = withCells(setup);
+    this.stage = stage;
+    void this.bed.run(this.setup);
+  }
+
+  close(): void {
+    this.bed.close();
+  }
+}
+
+/** Across the ridges, degrees. */
+export const acrossRidges = (setup: BedSetup): number => (((setup.comb.directionDeg + 90) % 180) + 180) % 180;
+
+/** An act as the buttons give it. */
+export const plainAct = (kind: BedAction['do']): BedAction => ({ ...defaultActions[kind] });

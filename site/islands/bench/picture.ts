@@ -1,0 +1,44 @@
+import type { BedFrame } from '@sim/bed/types.ts';
+import { isLaid } from '@sim/view/laid.ts';
+import type { BedShown } from '@sim/view/scene/bench-view.ts';
+import type { ViewName } from '@sim/view/scene/orbit.ts';
+
+import type { Bench } from './bench.svelte.ts';
+
+/** What the three-dimensional picture is to show now; null until there is a frame. */
+export function bedShown(bench: Bench): BedShown | null {
+  const { frame, setup: wanted } = bench;
+  const setup = bench.bed.setup ?? wanted;
+  if (!frame) return null;
+  const laid = isLaid(frame);
+  const over = bench.stage === 'pulled' && bench.settled;
+  const away = bench.stage === 'comb' || (!laid && bench.bed.result === null);
+  return {
+    setup,
+    frame,
+    tile: over ? bench.hold : away ? 'away' : laid ? 'down' : 'lifted',
+    look: bench.open ? bench.look : 'solid',
+    pulled: over && bench.hold !== 'down',
+    trowel: bench.stage === 'comb' ? trowelRest(setup.tile.widthMm, setup.comb.directionDeg) : null,
+    cut: bench.open || !laid ? bench.cut : null,
+  };
+}
+
+/** The trowel rests where its last stroke ended: past the tile's edge, leaning the way it was drawn. */
+function trowelRest(widthMm: number, directionDeg: number): { x: number; y: number; alongDeg: number } {
+  const alongDeg = ((directionDeg % 180) + 180) % 180;
+  const towardsViewer = alongDeg + 180;
+  const turn = (towardsViewer * Math.PI) / 180;
+  const reach = widthMm / 2 + 14;
+  return { x: reach * Math.cos(turn), y: reach * Math.sin(turn), alongDeg: towardsViewer };
+}
+
+/** The view that suits a step of the work. */
+export const viewFor = (bench: Bench): ViewName =>
+  bench.stage === 'pulled' && bench.hold === 'turned' ? 'open' : 'bench';
+
+/** Which picture the two-dimensional bench draws. */
+export const flatFrame = (bench: Bench): { frame: BedFrame; as: 'plan' | 'map' } | null => {
+  if (!bench.frame) return null;
+  return { frame: bench.frame, as: bench.stage !== 'comb' && isLaid(bench.frame) && bench.open ? 'map' : 'plan' };
+};
