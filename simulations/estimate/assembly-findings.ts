@@ -28,8 +28,11 @@ export function assemblyFindings(area: Area, layers: readonly Layer[], say: Spea
   if (membrane === 'liquid-waterproofing') found.push(note('membrane.liquid'));
   if (membrane === 'uncoupling-mat') found.push(note('mat.cavities'));
   if (membrane === 'heated-mat') found.push(note('mat.heated-volume'));
+  if (area.substrate === 'plywood') found.push(note('substrate.stiffness'));
   if (area.substrate === 'plywood' && membrane === 'none') found.push(note('class.a118-11'));
-  if (area.substrate === 'concrete') found.push(note('substrate.dampen'));
+  if (area.substrate === 'concrete' || area.substrate === 'screed')
+    found.push(note('substrate.concrete-age'), note('substrate.dampen'));
+  if (area.surface === 'wall') found.push(note('class.t'));
   if (tile.material === 'glass') found.push(note('glass.mortar'), note('glass.flatten'));
   if (tile.light && tile.material === 'stone')
     found.push(note('stone.white'), ...(isWet(area) ? [ruleFinding('stone.wet-marble', 'warn', units)] : []));

@@ -28,14 +28,10 @@ interface GivenArea {
   tile: { material?: JobTile['material'] | undefined; lengthMm: number; widthMm: number; back?: string | undefined };
 }
 
-/** A ribbed back nobody measured: within the half to one and a half millimetres that pressed tile usually has. */
-const RIBS_MM = 0.8;
-/** A sheet of mosaic whose pieces nobody measured. */
-const PIECE = inches(1);
-
 export function areaDefaults(given: GivenArea, index: number, standards: StandardSet): Area {
   const { tile } = given;
-  const sheet = tile.material === 'mosaic' && Math.min(tile.lengthMm, tile.widthMm) > valueOf('mosaic.piece', 'edge');
+  const small = Math.min(tile.lengthMm, tile.widthMm) <= valueOf('mosaic.piece', 'edge');
+  const sheet = tile.material === 'mosaic' && !small;
   const imperial = standards === 'north-america';
   return {
     name: `Area ${index + 1}`,
@@ -58,13 +54,13 @@ export function areaDefaults(given: GivenArea, index: number, standards: Standar
       material: 'porcelain',
       lengthMm: 0,
       widthMm: 0,
-      thicknessMm: imperial ? inches(3 / 8) : 9,
+      thicknessMm: small || sheet ? valueOf('mosaic.piece', 'thickness') : imperial ? inches(3 / 8) : 9,
       edge: 'calibrated',
       back: 'flat',
-      reliefMm: tile.back === 'ribbed' ? RIBS_MM : 0,
+      reliefMm: tile.back === 'ribbed' ? valueOf('tile.ribs', 'usual') : 0,
       measuredBowMm: null,
       sizeVariationMm: null,
-      pieceMm: sheet ? PIECE : null,
+      pieceMm: sheet ? valueOf('mosaic.piece', 'usual') : null,
       light: false,
       moistureSensitive: false,
     },

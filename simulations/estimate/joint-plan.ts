@@ -1,5 +1,7 @@
 import type { Decision } from '../rules/decide.ts';
-import { valueOf } from '../rules/rulebook.ts';
+import { ruleById, valueOf } from '../rules/rulebook.ts';
+import { sayRule } from '../rules/say.ts';
+import type { UnitSystem } from '../units/format.ts';
 import type { StandardSet } from '../rules/rule.ts';
 import type { Area } from './job-types.ts';
 import {
@@ -29,7 +31,7 @@ export interface JointPlan extends Pick<
 }
 
 /** Joint, offset and lippage of an area. */
-export function planJoints(area: Area, standards: StandardSet, say: Speaker): JointPlan {
+export function planJoints(area: Area, standards: StandardSet, say: Speaker, units: UnitSystem): JointPlan {
   const joint = jointLimit(area, standards);
   const offset = offsetLimit(area, standards);
   const lippage = lippageLimit(area, standards);
@@ -76,6 +78,7 @@ export function planJoints(area: Area, standards: StandardSet, say: Speaker): Jo
         }),
       ),
     );
+  if (used > 0) findings.push(finding('lippage.bow', 'note', sayRule(ruleById('lippage.bow'), units)));
   if (unmeasured && used > 0) findings.push(finding('lippage.actual', 'note', say(words.lippageUnmeasured)));
   const edge = valueOf('lippage.wide', 'from');
   if (standards === 'north-america' && Math.abs(area.jointMm - edge) < 0.1)

@@ -86,7 +86,7 @@ export function planArea(area: Area, context: AreaContext): AreaPlan {
   const meanBedMm = bedAt(notch.notch, notch.angleDeg);
   const coatMm = layers.find((layer) => layer.name === 'back-coat')?.thicknessMm ?? 0;
   const floor = planFlatness(area, standards, { meanMm: meanBedMm + coatMm, mostMm: mortar.mostMm }, say, units);
-  const joints = planJoints(area, standards, say);
+  const joints = planJoints(area, standards, say, units);
   const movement = movementJoints(area, standards);
   const wall = planWall(area, litresPerM2(recipes, valueOf('bags.spread', 'low'), 0.5), say);
   const direction = combDirection(area);

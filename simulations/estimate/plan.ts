@@ -43,6 +43,10 @@ function bagFindings(bags: Plan['bags'], job: Job, units: UnitSystem): Finding[]
       : []),
     ruleFinding('bags.round-up', 'note', units),
     ruleFinding('bags.spread', 'note', units),
+    ruleFinding('mortar.part-bag', 'note', units),
+    ruleFinding('time.slake', 'note', units),
+    ruleFinding('time.mix-speed', 'note', units),
+    ruleFinding('time.no-retemper', 'note', units),
   ];
 }
 

@@ -1,4 +1,4 @@
-import { openMinutes, tilesAhead } from '../mortar/weather.ts';
+import { coldFactor, openMinutes, tilesAhead } from '../mortar/weather.ts';
 import { valueOf } from '../rules/rulebook.ts';
 import type { Area, Job } from './job-types.ts';
 import { bagsFor, batchesFor } from './bags.ts';
@@ -22,6 +22,9 @@ export const openTime = (area: Area, job: Job): number =>
       sun: valueOf('time.weather', 'sun'),
     },
   );
+
+/** A quarter longer is worth a word. */
+const NOTICEABLY = 1.25;
 
 /** How far ahead to spread, and whether it is a day for mortar. */
 export function planSpread(area: Area, job: Job, say: Speaker) {
@@ -50,6 +53,20 @@ export function planSpread(area: Area, job: Job, say: Speaker) {
           ),
         ]
       : [];
+  const from = valueOf('time.cold', 'from');
+  const slower = coldFactor(t, from, valueOf('time.cold', 'step'));
+  if (slower >= NOTICEABLY)
+    findings.push(
+      finding(
+        'time.cold',
+        'note',
+        say(words.cold, {
+          temperature: valueIn(t, '°C'),
+          times: valueIn(Math.round(slower * 10) / 10, 'times'),
+          from: valueIn(from, '°C'),
+        }),
+      ),
+    );
   return { openMin, spreadAhead: tiles, spreadSays: say(tiles > 1 ? words.spread : words.spreadOne, values), findings };
 }
 

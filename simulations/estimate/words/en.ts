@@ -89,6 +89,7 @@ export const words = {
     'Combed mortar stays open about {open} here: spread for {tiles} at {pace} each, and touch the ridges before each tile.',
   spreadOne: 'Combed mortar stays open about {open} here and a tile takes {pace}: spread for one tile at a time.',
   tooCold: 'At {temperature} it is outside the {least} to {most} that mortar is made for; follow the bag, or wait.',
+  cold: 'At {temperature} the mortar takes about {times} times as long to cure as at {from}: wait before walking on it or grouting.',
   movement:
     'Movement joints every {least} to {most}, at the perimeter, at changes of plane and over joints in the base.',
   wallHeavy: 'Tile and mortar weigh {weight} and this wall carries {limit}.',

@@ -53,9 +53,9 @@ export const assemblyRules = ruleTable({
   },
   'mat.heated-volume': {
     title: 'Mortar over heating cable',
-    says: 'A heated mat takes a scratch coat of about {depth} over its cable before the bed is combed; the mat’s maker gives the figure.',
+    says: 'A heated mat takes a coat over its cable before the bed is combed; its maker gives the depth, and until it is known the sheet counts {depth} of mortar.',
     values: { depth: mm(5) },
-    source: PRACTICE,
+    source: { title: 'An assumption of ours', status: 'model' },
     standards: BOTH,
   },
   'board.bed': {

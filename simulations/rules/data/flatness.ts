@@ -183,8 +183,8 @@ export const flatnessRules = ruleTable({
   },
   'substrate.keyed-tile': {
     title: 'Deep keys need a thick bed',
-    says: 'Tile with deep keys or frogs, deeper than about {depth}, is no thin-bed tile.',
-    values: { depth: gap(3.5) },
+    says: 'Tile with deep keys or frogs is no thin-bed tile; the sheet takes relief over {depth} for such.',
+    values: { depth: gap(3) },
     source: { title: 'British-derived specification; the depth is ours', status: 'common-practice' },
     standards: BOTH,
   },

@@ -235,8 +235,8 @@ export const techniqueRules = ruleTable({
   },
   'mosaic.piece': {
     title: 'What counts as a mosaic',
-    says: 'Pieces with an edge of up to {edge} are mosaic and come on sheets that cannot be slid piece by piece.',
-    values: { edge: mm(60) },
+    says: 'Pieces with an edge of up to {edge} are mosaic and come on sheets that cannot be slid piece by piece; where nobody named the piece, the sheet takes {usual}, {thickness} thick.',
+    values: { edge: mm(60), usual: inch(1), thickness: mm(6) },
     source: PRACTICE,
     standards: BOTH,
   },

@@ -110,6 +110,13 @@ export const warpageRules = ruleTable({
     source: published('EN 14411 / ISO 13006', 'group BIa', 'a maker’s table of annex G'),
     standards: ISO_EN,
   },
+  'tile.ribs': {
+    title: 'How deep a ribbed back is',
+    says: 'The ribs of a pressed porcelain back are {least} to {most} deep; where nobody measured, the sheet takes {usual}.',
+    values: { least: gap(0.5), most: gap(1.5), usual: gap(0.8) },
+    source: { title: 'From memory, not confirmed in print', status: 'from-memory' },
+    standards: BOTH,
+  },
   'tile.porcelain': {
     title: 'What is porcelain',
     says: 'Porcelain takes up at most {share} of its mass in water.',
