@@ -4,8 +4,8 @@
  * gap and its own coverage; the tile sinks as a whole until what the pieces carry is what is applied.
  */
 import { pressureAt } from '../../bed/ridge-law.ts';
-import { slideLoad } from '../../bed/slide-law.ts';
 import { rootOfRising } from '../../numbers/find-root.ts';
+import { lookedUp, lookup, type Lookup, MOST_RATE, slideLoads } from './lookup.ts';
 
 export interface OneBed {
   /** Mean bed that the comb leaves, mm. */
@@ -30,23 +30,26 @@ export interface OneBed {
   transfer: number;
 }
 
-const ALONG = 5;
+const ALONG = 4;
 const ACROSS = 3;
 /** Model: an overfull place must push mortar through a merged bed; it stiffens so many times its excess. */
 const OVERFULL = 15;
 /** Nothing is thinner than the sand lets it be, mm. */
 const GRAIN_STOP = 0.5;
-const STROKE_STEPS = 8;
+const STROKE_STEPS = 6;
+const PRESS_HALVINGS = 18;
+const SLIDE_HALVINGS = 14;
+const SHARES = 24;
 
 /** Height of the gap over its lowest place at the middle of each piece of a quarter of the tile, for a unit bow. */
 const shape = (n: number, count: number): number => 1 - ((n + 0.5) / count) ** 2;
 
 /** Gap over the tightest place of each piece, mm. */
-function warpOf([along, across]: OneBed['bowMm']): number[] {
-  const gaps: number[] = [];
+function warpOf([along, across]: OneBed['bowMm']): Float64Array {
+  const gaps = new Float64Array(ALONG * ACROSS);
   for (let i = 0; i < ALONG; i += 1)
-    for (let j = 0; j < ACROSS; j += 1) gaps.push(along * shape(i, ALONG) + across * shape(j, ACROSS));
-  const least = Math.min(...gaps);
+    for (let j = 0; j < ACROSS; j += 1) gaps[i * ACROSS + j] = along * shape(i, ALONG) + across * shape(j, ACROSS);
+  const least = gaps.reduce((low, gap) => Math.min(low, gap), Infinity);
   return gaps.map((gap) => gap - least);
 }
 
@@ -59,66 +62,53 @@ export function fillAt(bed: Pick<OneBed, 'bedMm' | 'coatMm' | 'crestMm' | 'point
   return bed.pointed && fill < 1 ? 2 * fill - 1 : fill;
 }
 
-const carried = (bed: OneBed, fill: number, rate: number | null, loads: LoadTable): number => {
+/** What a piece carries, Pa; `rate` is how fast its ridges widen with the slide, null when nothing slides. */
+function carried(stands: Lookup, loads: Lookup, fill: number, rate: number | null): number {
   if (fill <= 0) return 0;
-  const full = Math.min(1, fill);
-  const ridges = { pitchMm: bed.pitchMm, meanMm: bed.bedMm, touchShare: 0 };
-  // Relief that no coat has filled narrows no gap: the ridges must come down all the same.
-  const still = bed.yieldPa * pressureAt(full, ridges, Math.max(0, bed.coatMm));
-  if (fill >= 1) return still * (1 + OVERFULL * (fill - 1));
-  return rate === null ? still : still * loads(rate);
-};
+  if (fill >= 1) return lookedUp(stands, 1, 1) * (1 + OVERFULL * (fill - 1));
+  const still = lookedUp(stands, 1, fill);
+  return rate === null ? still : still * (rate >= MOST_RATE ? 1 : lookedUp(loads, MOST_RATE, rate));
+}
 
-type LoadTable = (rate: number) => number;
-const TABLE = 40;
-const MOST_RATE = 5;
-
-/** Load ratio by widening rate for one speed, looked up by straight lines: the spread asks for it a million times. */
-function loadTable(speed: number): LoadTable {
-  const values = Array.from({ length: TABLE + 1 }, (_, n) => slideLoad((n * MOST_RATE) / TABLE, 1, speed));
-  return (rate) => {
-    if (rate >= MOST_RATE) return 1;
-    const place = (rate / MOST_RATE) * TABLE;
-    const n = Math.floor(place);
-    const from = values[n] ?? 0;
-    return from + (place - n) * ((values[n + 1] ?? 1) - from);
-  };
+/** Mean coverage at a height, 0…1. */
+function meanFill(bed: OneBed, warp: Float64Array, heightMm: number): number {
+  let sum = 0;
+  for (const gap of warp) sum += Math.min(1, Math.max(0, fillAt(bed, heightMm + gap)));
+  return sum / warp.length;
 }
 
 /** Coverage of one tile set once, 0…1. */
 export function coverageOfOne(bed: OneBed): number {
   const warp = warpOf(bed.bowMm);
-  const loads = loadTable(bed.speed);
-  const count = warp.length;
-  const fills = (height: number): number[] => warp.map((gap) => fillAt(bed, height + gap));
-  const pressure = (height: number): number =>
-    fills(height).reduce((sum, fill) => sum + carried(bed, fill, null, loads), 0) / count;
+  const loads = slideLoads(bed.speed);
+  const ridges = { pitchMm: bed.pitchMm, meanMm: bed.bedMm, touchShare: 0 };
+  // Relief that no coat has filled narrows no gap: the ridges must come down all the same.
+  const coat = Math.max(0, bed.coatMm);
+  const stands = lookup((share) => bed.yieldPa * pressureAt(share, ridges, coat), 1, SHARES);
+  /** What the bed carries at a height more than is applied; `sink` is how far the tile comes down a millimetre of slide. */
+  const excess = (heightMm: number, sink: number | null): number => {
+    let sum = 0;
+    for (const gap of warp) {
+      const fill = fillAt(bed, heightMm + gap);
+      const rate = sink === null ? null : (sink * fill * bed.pitchMm) / (heightMm + gap);
+      sum += carried(stands, loads, fill, rate);
+    }
+    return sum / warp.length - bed.pressurePa;
+  };
   // Press: the tile comes down until the bed carries what is applied.
   const top = Math.max(GRAIN_STOP, bed.crestMm + bed.coatMm);
-  const sunk = rootOfRising((down) => pressure(top - down) - bed.pressurePa, 0, top - GRAIN_STOP, 26);
-  let height = top - sunk;
-  const pressed = mean(fills(height).map((fill) => Math.min(1, Math.max(0, fill))));
-  // Slide: each stroke widens every ridge; the tile sinks at the rate at which the pieces still carry it.
+  let height = top - rootOfRising((down) => excess(top - down, null), 0, top - GRAIN_STOP, PRESS_HALVINGS);
+  const pressed = meanFill(bed, warp, height);
+  // Slide: each stroke widens every ridge; the tile sinks at the rate at which the pieces still carry it. That is
+  // judged where the step ends, so that a long step can't carry the tile past the place where it locks.
   const step = bed.slideMm / STROKE_STEPS;
   for (let n = 0; n < STROKE_STEPS && step > 0; n += 1) {
-    // Judged where the stroke ends, so that a long step can't carry the tile past the place where it locks.
-    const balance = (sink: number): number => {
-      const end = height - step * sink;
-      let sum = 0;
-      for (const gap of warp) {
-        const fill = fillAt(bed, end + gap);
-        sum += carried(bed, fill, (sink * fill * bed.pitchMm) / (end + gap), loads);
-      }
-      return sum / count - bed.pressurePa;
-    };
-    const most = Math.max(0, height - GRAIN_STOP) / step;
-    height -= step * Math.min(most, rootOfRising(balance, 0, Math.min(most, MOST_RATE), 22));
+    const from = height;
+    const most = Math.min(MOST_RATE, Math.max(0, from - GRAIN_STOP) / step);
+    height = from - step * rootOfRising((sink) => excess(from - step * sink, sink), 0, most, SLIDE_HALVINGS);
   }
-  const set = mean(fills(height).map((fill) => Math.min(1, Math.max(0, fill))));
+  const set = meanFill(bed, warp, height);
   // Sliding brings fresh mortar up, so only what pressing alone has made suffers from the skin.
-  const fresh = bed.slideMm > 0 ? Math.max(0, set - pressed) / Math.max(set, 1e-9) : 0;
-  const slid = Math.min(1, bed.slideMm / bed.pitchMm);
-  return set * (Math.max(fresh, slid) + (1 - Math.max(fresh, slid)) * bed.transfer);
+  const fresh = Math.max(set > 0 ? (set - pressed) / set : 0, Math.min(1, bed.slideMm / bed.pitchMm));
+  return set * (fresh + (1 - fresh) * bed.transfer);
 }
-
-const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
