@@ -1,0 +1,30 @@
+import { valueOf } from '@sim/rules/rulebook.ts';
+import { inches, squareFeet } from '@sim/units/length.ts';
+
+/** Density of water at 0 °C over that of ice, less one (physical tables: 999.8 and 916.7 kg/m³). */
+export const ICE_GROWTH = 999.8 / 916.7 - 1;
+const BUCKET_L = 10;
+
+/** Water that voids can hold, L: a litre to a square metre for each millimetre of bed. */
+export const litresInVoids = (areaM2: number, bedMm: number, coverage: number): number =>
+  areaM2 * bedMm * (1 - coverage);
+
+const areaM2 = squareFeet(120);
+const bedMm = inches(1 / 8);
+const coverage = valueOf('coverage.dry', 'share');
+const litres = litresInVoids(areaM2, bedMm, coverage);
+const atWet = valueOf('coverage.wet', 'share');
+const oneDigit = (value: number): string => value.toFixed(1);
+
+/** A terrace bonded as if it were a kitchen: what its voids hold. */
+export const terraceWorked = {
+  areaM2,
+  bedMm,
+  coverage,
+  voidShare: 1 - coverage,
+  litres: oneDigit(litres),
+  iceLitres: oneDigit(litres * ICE_GROWTH),
+  growthPercent: Math.round(ICE_GROWTH * 100),
+  litresAtWet: oneDigit(litresInVoids(areaM2, bedMm, atWet)),
+  bucketShare: litres / BUCKET_L,
+};

@@ -1,0 +1,28 @@
+/** Words of the open-time clock. */
+export const clockWords = {
+  title: 'The open-time clock',
+  says: 'The dark wedge is what the weather leaves of the minutes on the bag. The pale ring is the bag’s own figure. Shares for weather are common practice, no published source; a finger on the ridge decides.',
+  sheet: 'Open time on the bag',
+  minutes: '{n} min',
+  temperature: 'Temperature of bed and base',
+  wind: 'Air',
+  still: 'Still',
+  breeze: 'Breeze',
+  windy: 'Wind',
+  sun: 'Sun on the bed',
+  pace: 'Minutes to set one tile',
+  open: 'Ridges open for',
+  ahead: 'Tiles to spread ahead',
+  cure: 'Cure, against a mild day',
+  times: '{n} times as long',
+  cold: 'Too cold: below what the sheets allow. Wait, or warm the base.',
+  hot: 'Too hot: above what the sheets allow. Work early, in shade, or not today.',
+  one: 'One tile at a time, and touch the ridges before each.',
+  go: 'Touch a ridge before each tile all the same.',
+  numbers: 'The numbers',
+  from: 'From the bag',
+  heat: 'Warmth or cold leaves',
+  air: 'Air leaves',
+  sunLeaves: 'Sun leaves',
+} as const;
+export type ClockWords = Record<keyof typeof clockWords, string>;
