@@ -1,5 +1,6 @@
 import { valueOf, type RuleId } from '../rules/rulebook.ts';
 import type { StandardSet } from '../rules/rule.ts';
+import { riseInJoints } from '../mortar/squeeze-up.ts';
 import { pitchMm } from '../trowel/notch.ts';
 import type { BedNeed } from './bed-need.ts';
 import type { Area } from './job-types.ts';
@@ -54,24 +55,6 @@ export function angleForBed(notch: NamedNotch, bedMm: number): number | null {
   return Math.max(valueOf('trowel.angle', 'usual'), Math.ceil((exact - TINY) / 5) * 5);
 }
 
-/** Share of the plan that is joint, for equal pieces. */
-export const jointShare = (lengthMm: number, widthMm: number, jointMm: number): number =>
-  1 - (lengthMm * widthMm) / ((lengthMm + jointMm) * (widthMm + jointMm));
-
-/**
- * How high mortar rises in the joints when small pieces are pressed from one bed to a thinner one, mm: the mortar
- * has nowhere else to go (conservation of volume).
- */
-export function riseInJoints(
-  bedMm: number,
-  pressedToMm: number,
-  piece: { lengthMm: number; widthMm: number },
-  jointMm: number,
-): number {
-  const share = jointShare(piece.lengthMm, piece.widthMm, jointMm);
-  return share === 0 ? 0 : Math.max(0, bedMm - pressedToMm) / share;
-}
-
 /** Under a piece that bridges few ridges, standing ridges come up in the joint by what they stand above the bed. */
 function mustFlatten({ area, minCoverage }: NotchQuestion, notch: NamedNotch): boolean {
   const { tile } = area;
@@ -111,7 +94,13 @@ function refusalOf(question: NotchQuestion, notch: NamedNotch): Refusal | null {
   if (left > mostMm + TINY) return refuse('bed.most-thin-set', 'too-thick', left, mostMm);
   if (mosaic) {
     const piece = tile.pieceMm === null ? tile : { lengthMm: tile.pieceMm, widthMm: tile.pieceMm };
-    const rise = riseInJoints(left, least, piece, area.jointMm);
+    const rise = riseInJoints({
+      combedMm: left,
+      bedMm: least,
+      pieceLengthMm: piece.lengthMm,
+      pieceWidthMm: piece.widthMm,
+      jointMm: area.jointMm,
+    });
     const room = tile.thicknessMm * valueOf('mosaic.rise', 'share');
     if (rise > room) return refuse('mosaic.rise', 'joint-fills', rise, room);
   }

@@ -26,5 +26,6 @@ export const terraceWorked = {
   iceLitres: oneDigit(litres * ICE_GROWTH),
   growthPercent: Math.round(ICE_GROWTH * 100),
   litresAtWet: oneDigit(litresInVoids(areaM2, bedMm, atWet)),
+  bucketL: BUCKET_L,
   bucketShare: litres / BUCKET_L,
 };

@@ -15,6 +15,7 @@ export const clockWords = {
   ahead: 'Tiles to spread ahead',
   cure: 'Cure, against a mild day',
   times: '{n} times as long',
+  once: 'the same',
   cold: 'Too cold: below what the sheets allow. Wait, or warm the base.',
   hot: 'Too hot: above what the sheets allow. Work early, in shade, or not today.',
   one: 'One tile at a time, and touch the ridges before each.',

@@ -1,0 +1,27 @@
+/** Words of the figure of a floor's mortar layers. */
+export const layersWords = {
+  title: 'Every layer that takes mortar',
+  says: 'Mortar layers to scale among each other, from the floor up; boards, mats and tile are only hinted at. A millimetre of bed is a litre to a square metre.',
+  assembly: 'Build-up',
+  slab: 'Straight on a slab',
+  board: 'Cement board on wood',
+  mat: 'Uncoupling mat',
+  sheet: 'Sheet membrane',
+  liquid: 'Liquid membrane',
+  layer: 'Layer',
+  governs: 'Whose sheet governs',
+  thick: 'Mortar, as a bed',
+  'under-board': 'Under the board',
+  'under-mat': 'Under the mat',
+  cavities: 'In the mat’s hollows',
+  'under-sheet': 'Under the sheet',
+  tile: 'Under the tile',
+  boardMaker: 'the board’s maker',
+  matMaker: 'the mat’s maker',
+  sheetMaker: 'the membrane’s maker',
+  tileMaker: 'the tile’s and the mortar’s makers',
+  total: 'In all',
+  times: '{n} times the tile’s own bed',
+  film: 'The film is painted on and has no bed of its own.',
+} as const;
+export type LayersWords = Record<keyof typeof layersWords, string>;
