@@ -8,10 +8,12 @@ import { slideWorked } from '@site/lessons/worked/slide.ts';
 const SHARE_N = 15;
 const base = smallBed();
 
-const notched = (id: string) => (setup: BedSetup): BedSetup => {
-  const { shape, widthMm, depthMm, toothMm } = notchById(id);
-  return { ...setup, trowel: { ...setup.trowel, shape, widthMm, depthMm, toothMm } };
-};
+const notched =
+  (id: string) =>
+  (setup: BedSetup): BedSetup => {
+    const { shape, widthMm, depthMm, toothMm } = notchById(id);
+    return { ...setup, trowel: { ...setup.trowel, shape, widthMm, depthMm, toothMm } };
+  };
 
 export const figure: LiveFigure = {
   module: 'large-tile-and-panels',

@@ -60,9 +60,7 @@ export function countBags(job: BagJob, rules: BagRules): BagCount {
     exact,
     bags: up(exact),
     low: up((areaM2 * bedAt(notch, rules.lowDeg) * (1 + backShare(0))) / rules.yields.most),
-    high: up(
-      (areaM2 * bedAt(notch, rules.highDeg) * (1 + backShare(1)) * (1 + wasteShare)) / rules.yields.least,
-    ),
+    high: up((areaM2 * bedAt(notch, rules.highDeg) * (1 + backShare(1)) * (1 + wasteShare)) / rules.yields.least),
     headline: up((areaM2 * bedAt(notch, rules.uprightDeg) * rules.headlineRate) / rules.bagKg),
     tooThin: bedMm < rules.leastBedMm - 1e-6,
   };

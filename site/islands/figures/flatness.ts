@@ -60,7 +60,10 @@ export function layStraightedge({ heights }: FloorLine, from: number, to: number
     hull.push(i);
   }
   const middle = (from + to) / 2;
-  const next = Math.max(1, hull.findIndex((i) => i >= middle));
+  const next = Math.max(
+    1,
+    hull.findIndex((i) => i >= middle),
+  );
   const a = hull[next - 1] ?? from;
   const b = hull[next] ?? to;
   const slope = (height(b) - height(a)) / (b - a);

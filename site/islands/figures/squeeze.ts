@@ -30,7 +30,10 @@ export interface Squeeze {
 }
 
 /** Square pieces on a flattened bed, beaten in to the least bed: what comes up the joints. */
-export function squeeze({ notch, angleDeg, pieceMm, jointMm, thicknessMm }: SqueezeSetup, limits: SqueezeLimits): Squeeze {
+export function squeeze(
+  { notch, angleDeg, pieceMm, jointMm, thicknessMm }: SqueezeSetup,
+  limits: SqueezeLimits,
+): Squeeze {
   const combedMm = meanBedMm({ ...notch, angleDeg, wearMm: 0 });
   const bedMm = Math.min(combedMm, limits.leastMm);
   const riseMm = riseInJoints({ combedMm, bedMm, pieceLengthMm: pieceMm, pieceWidthMm: pieceMm, jointMm });
@@ -81,8 +84,7 @@ export function squeezePlate(setup: SqueezeSetup, now: Squeeze, limits: SqueezeL
   for (let i = 0; i <= PIECES; i += 1) {
     const x = left + i * pitch * perMm;
     mortar += `M${n(x)} ${n(backY)}v${n(-rise)}h${n(joint)}v${n(rise)}z`;
-    if (bead > 0)
-      mortar += `M${n(x - joint * 0.4)} ${n(HEAD)}q${n(joint * 0.9)} ${n(-2 * bead)} ${n(joint * 1.8)} 0z`;
+    if (bead > 0) mortar += `M${n(x - joint * 0.4)} ${n(HEAD)}q${n(joint * 0.9)} ${n(-2 * bead)} ${n(joint * 1.8)} 0z`;
   }
   const limitY = backY - thick * limits.riseShare;
   return {

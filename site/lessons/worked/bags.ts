@@ -9,10 +9,7 @@ const rules = bagRules();
 const areaM2 = squareFeet(400);
 const notch = '1-4-3-8-in-square';
 const wasteShare = valueOf('waste.mortar', 'usual');
-const count = countBags(
-  { areaM2, notch: notchById(notch), angleDeg: rules.lowDeg, buttered: true, wasteShare },
-  rules,
-);
+const count = countBags({ areaM2, notch: notchById(notch), angleDeg: rules.lowDeg, buttered: true, wasteShare }, rules);
 const whole = (litres: number): string => String(Math.round(litres));
 
 /** A basement by hand: litres of bed, backs and waste, then bags; and what the headline would have sold. */

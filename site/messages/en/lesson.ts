@@ -13,6 +13,7 @@ export const lesson = {
     'The product’s own safety sheet and instructions, local codes and licensed trades come before anything said here.',
   worked: 'Worked example',
   wrongIdea: 'A wrong idea, and why it tempts',
+  whereItShows: 'Where this idea shows in the rounds',
   tryIt: 'Try it with real mortar',
   key: 'Keep this',
   before: 'Before',

@@ -27,6 +27,7 @@ export const bagsWords = {
   total: 'In all',
   litres: '{n} L',
   numbers: 'The numbers',
-  rangeSays: 'Low: thin coat, bag that yields most, no waste, blade at {low}°. High: thick coat, bag that yields least, blade at {high}°.',
+  rangeSays:
+    'Low: thin coat, bag that yields most, no waste, blade at {low}°. High: thick coat, bag that yields least, blade at {high}°.',
 } as const;
 export type BagsWords = Record<keyof typeof bagsWords, string>;

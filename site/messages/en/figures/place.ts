@@ -20,7 +20,8 @@ export const placeWords = {
   rule: 'Which rule says so',
   lump: 'One lump at the corner: fails',
   spread: 'Small and spread: passes',
-  notCovered: 'Out of doors or in water the panel standard for rooms is silent. We take the figure for wet places; ask the maker.',
+  notCovered:
+    'Out of doors or in water the panel standard for rooms is silent. We take the figure for wet places; ask the maker.',
   numbers: 'All places and tiles',
 } as const;
 export type PlaceWords = Record<keyof typeof placeWords, string>;
