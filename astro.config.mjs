@@ -2,6 +2,8 @@ import mdx from '@astrojs/mdx';
 import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 
+import { offline } from './site/packages/offline.mjs';
+
 // A school may serve the site from any folder; BASE_PATH names it ('/' unless told).
 const base = process.env.BASE_PATH ?? '/';
 
@@ -11,7 +13,7 @@ export default defineConfig({
   output: 'static',
   base,
   trailingSlash: 'always',
-  integrations: [svelte(), mdx()],
+  integrations: [svelte(), mdx(), offline()],
   // Nothing is loaded from another host and nothing inline runs: the policy is part of the product.
   security: {
     csp: {

@@ -1,0 +1,9 @@
+export const offlineWords = {
+  offline: 'You are offline. Everything here works all the same, and what you do is kept on this device.',
+  ready: 'This manual is now on this device and works without a network.',
+  update: 'A new edition of this manual is ready. What you have kept stays.',
+  updateNow: 'Use it now',
+  replaced: 'A new edition has taken over from another tab. Load this page again before you go on.',
+  reload: 'Load again',
+} as const;
+export type OfflineWords = Record<keyof typeof offlineWords, string>;
