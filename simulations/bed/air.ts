@@ -32,7 +32,10 @@ export const makeAir = (): BedAir => ({
   bursts: 0,
 });
 
-/** Fills `label` with the voids as they are now; `order` serves as the stack. */
+/**
+ * Fills `label` with the voids as they are now; `order` serves as the stack. Mortar is joined by sides, so air is joined
+ * by corners too: a valley that runs obliquely is one valley down to its last cell.
+ */
 function labelVoids(grid: BedGrid): number {
   const { label, state, order, columns, rim, tileColumns, tileRows } = grid;
   let top = 0;
@@ -40,8 +43,7 @@ function labelVoids(grid: BedGrid): number {
     while (top > 0) {
       top -= 1;
       const n = order[top]!;
-      for (let side = 0; side < 4; side += 1) {
-        const next = side === 0 ? n - 1 : side === 1 ? n + 1 : side === 2 ? n - columns : n + columns;
+      for (let next = n - columns - 1; next <= n + columns + 1; next += next === n + 1 || next === n - columns + 1 ? columns - 2 : 1) {
         if (state[next] === EMPTY && label[next] === 0) {
           label[next] = name;
           order[top] = next;

@@ -126,8 +126,9 @@ export function sinkBy(bed: Bed, sink: number, slopeX: number, slopeY: number): 
   bed.height -= sink;
   bed.slopeX += slopeX;
   bed.slopeY += slopeY;
-  measure(bed);
+  // The last march's way downhill still serves; so the load is of the bed as it lies after the mortar has moved.
   bed.outSum += route(grid);
+  measure(bed);
   bed.steps += 1;
 }
 
@@ -147,11 +148,10 @@ function backlog(grid: BedGrid): number {
 /** Passes on what front cells were handed beyond their room, without moving the tile. */
 export function settle(bed: Bed): void {
   for (let n = 0; n < 6 && backlog(bed.grid) > 1e-6; n += 1) {
-    measure(bed);
     bed.outSum += route(bed.grid);
+    measure(bed);
     bed.steps += 1;
   }
-  measure(bed);
 }
 
 /** |mortar now − mortar at the start| over the start. */

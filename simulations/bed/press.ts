@@ -9,7 +9,9 @@ const FIRST_STEP = 0.01;
 const MOST_STEPS = 400;
 /** Load and its place are met within these shares. */
 const LOAD_SHARE = 0.004;
-const PLACE_SHARE = 0.004;
+const PLACE_SHARE = 0.01;
+/** With the load met, so many steps are left for tilting alone. */
+const TILT_STEPS = 30;
 
 /** A load on the tile: how much and where. */
 export interface Applied {
@@ -32,12 +34,23 @@ export interface Motion {
   slopeY: number;
 }
 
-/** Shortens a motion so that no corner moves more than `most`. */
-export function limited(bed: Bed, motion: Motion, most: number): Motion {
+/**
+ * Shortens a motion so that no corner falls more than `most` or rises more than `rise`: mortar that has lost its tile is
+ * slow to win back, so a tile is only let up where the load is far from its place.
+ */
+export function limited(bed: Bed, motion: Motion, most: number, rise: number): Motion {
   const { lengthMm, widthMm } = bed.setup.tile;
-  const reach = Math.abs(motion.sink) + (Math.abs(motion.slopeX) * lengthMm + Math.abs(motion.slopeY) * widthMm) / 2;
-  const part = reach > most ? most / reach : 1;
-  return { sink: motion.sink * part, slopeX: motion.slopeX * part, slopeY: motion.slopeY * part };
+  const tilt = (Math.abs(motion.slopeX) * lengthMm + Math.abs(motion.slopeY) * widthMm) / 2;
+  const down = motion.sink + tilt > most ? most / (motion.sink + tilt) : 1;
+  const up = tilt > 0 && tilt * down - motion.sink * down > rise ? (rise + motion.sink * down) / (tilt * down) : 1;
+  return { sink: motion.sink * down, slopeX: motion.slopeX * down * up, slopeY: motion.slopeY * down * up };
+}
+
+/** How far the tile may be let up at a corner in one step, mm. */
+export function mostRise(bed: Bed, applied: Applied): number {
+  const { lengthMm, widthMm } = bed.setup.tile;
+  const off = Math.abs(bed.load.atX - applied.atX) / lengthMm + Math.abs(bed.load.atY - applied.atY) / widthMm;
+  return bed.load.meanGap * Math.min(0.03, Math.max(0.0005, 0.2 * (off - PLACE_SHARE)));
 }
 
 /**
@@ -71,6 +84,7 @@ export interface PressHooks {
 export function press(bed: Bed, applied: Applied, hooks: PressHooks = {}): void {
   let last = 0;
   let stiffness = 0;
+  let tilting = 0;
   for (let n = 0; n < MOST_STEPS; n += 1) {
     const { forceN, meanGap, leastGap, contactMm2 } = bed.load;
     const enough = forceN >= applied.forceN * (1 - LOAD_SHARE);
@@ -88,17 +102,23 @@ export function press(bed: Bed, applied: Applied, hooks: PressHooks = {}): void 
     const sink = Math.min(most, (0.9 * lack) / (stiffness * contactMm2 * 1e-6));
     const [slopeX, slopeY] = balancing(bed, applied, stiffness, forceN + stiffness * contactMm2 * 1e-6 * sink);
     const { centreX, centreY } = bed.load;
-    const motion = limited(bed, { sink: sink + slopeX * centreX + slopeY * centreY, slopeX, slopeY }, most);
+    const motion = limited(
+      bed,
+      { sink: sink + slopeX * centreX + slopeY * centreY, slopeX, slopeY },
+      most,
+      mostRise(bed, applied),
+    );
     const fall = motion.sink - motion.slopeX * centreX - motion.slopeY * centreY;
     sinkBy(bed, motion.sink, motion.slopeX, motion.slopeY);
     const gained = bed.load.forceN - forceN;
-    if (fall > 0) {
+    if (fall > 0.2 * most) {
       const found = gained / (fall * contactMm2 * 1e-6);
       stiffness = Math.min(Math.max(found, stiffness / 3), stiffness * 10);
     }
     last = Math.max(Math.abs(motion.sink), 1e-4 * meanGap);
     if (hooks.onStep?.(motion) === true) break;
-    if (enough && Math.abs(motion.sink) < 1e-7 && Math.abs(slopeX) + Math.abs(slopeY) < 1e-9) break;
+    if (enough) tilting += 1;
+    if (tilting > TILT_STEPS) break;
   }
   settle(bed);
 }

@@ -78,7 +78,7 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
     const sink = fall * step;
     const stiffness = (3 * load.forceN) / (load.contactMm2 * 1e-6 * load.meanGap);
     const [slopeX, slopeY] = balancing(bed, applied, stiffness, load.forceN);
-    const tilt = limited(bed, { sink: 0, slopeX, slopeY }, sink);
+    const tilt = limited(bed, { sink: 0, slopeX, slopeY }, sink, sink);
     sinkBy(bed, sink + tilt.slopeX * load.centreX + tilt.slopeY * load.centreY, tilt.slopeX, tilt.slopeY);
     gone += step;
     bed.slidMm += step;
