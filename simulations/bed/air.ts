@@ -1,17 +1,15 @@
-import { type BedGrid, EMPTY, FULL, OPEN } from './grid.ts';
+import { type BedGrid, EMPTY, FULL } from './grid.ts';
+import { FIRST_POCKET, labelVoids } from './label-voids.ts';
 
 /** Normal atmosphere, Pa (standard atmosphere). */
 export const ATMOSPHERE_PA = 101_325;
-
-/** Labels: 0 none, 1 open to the tile's edge, from FIRST on pockets. */
-const AIR_OPEN = 1;
-export const FIRST_POCKET = 2;
-const MOST = 65_534;
 
 /** The air under the tile, by label. */
 export interface BedAir {
   /** Labels in use. */
   count: number;
+  /** Of them closed. */
+  pockets: number;
   /** Amount of air as pressure × volume, Pa·mm (over one cell). */
   amount: Float64Array;
   /** Space left, mm (over one cell). */
@@ -25,69 +23,13 @@ export interface BedAir {
 
 export const makeAir = (): BedAir => ({
   count: FIRST_POCKET,
+  pockets: 0,
   amount: new Float64Array(FIRST_POCKET),
   room: new Float64Array(FIRST_POCKET),
   gaugePa: new Float64Array(FIRST_POCKET),
   boundPa: new Float64Array(FIRST_POCKET),
   bursts: 0,
 });
-
-/**
- * Fills `label` with the voids as they are now; `order` serves as the stack. Mortar is joined by sides, so air is joined
- * by corners too: a valley that runs obliquely is one valley down to its last cell.
- */
-function labelVoids(grid: BedGrid): number {
-  const { label, state, order, columns, rim, tileColumns, tileRows } = grid;
-  let top = 0;
-  const spread = (name: number): void => {
-    while (top > 0) {
-      top -= 1;
-      const n = order[top]!;
-      for (let next = n - columns - 1; next <= n + columns + 1; next += next === n + 1 || next === n - columns + 1 ? columns - 2 : 1) {
-        if (state[next] === EMPTY && label[next] === 0) {
-          label[next] = name;
-          order[top] = next;
-          top += 1;
-        }
-      }
-    }
-  };
-  for (let row = rim; row < rim + tileRows; row += 1) {
-    const start = row * columns + rim;
-    label.fill(0, start, start + tileColumns);
-  }
-  for (let row = rim; row < rim + tileRows; row += 1) {
-    const start = row * columns + rim;
-    for (let n = start; n < start + tileColumns; n += 1) {
-      if (state[n] !== EMPTY || label[n] !== 0) continue;
-      if (
-        state[n - 1] === OPEN ||
-        state[n + 1] === OPEN ||
-        state[n - columns] === OPEN ||
-        state[n + columns] === OPEN
-      ) {
-        label[n] = AIR_OPEN;
-        order[0] = n;
-        top = 1;
-        spread(AIR_OPEN);
-      }
-    }
-  }
-  let names = FIRST_POCKET;
-  for (let row = rim; row < rim + tileRows; row += 1) {
-    const start = row * columns + rim;
-    for (let n = start; n < start + tileColumns; n += 1) {
-      if (state[n] !== EMPTY || label[n] !== 0) continue;
-      const name = names < MOST ? names : MOST;
-      label[n] = name;
-      order[0] = n;
-      top = 1;
-      spread(name);
-      if (names < MOST) names += 1;
-    }
-  }
-  return names < MOST ? names : MOST + 1;
-}
 
 const space = (grid: BedGrid, n: number): number => Math.max(0, grid.gap[n]! - grid.mortar[n]!);
 
@@ -121,6 +63,7 @@ export function findVoids(grid: BedGrid, air: BedAir): BedAir {
   });
   return {
     count,
+    pockets: count - FIRST_POCKET,
     amount,
     room: new Float64Array(count),
     gaugePa: new Float64Array(count),
@@ -131,6 +74,7 @@ export function findVoids(grid: BedGrid, air: BedAir): BedAir {
 
 /** Pressure of each pocket in the space it has now (isothermal: pressure × volume is kept). */
 export function pressAir(grid: BedGrid, air: BedAir): void {
+  if (air.pockets === 0) return;
   air.room.fill(0);
   eachEmpty(grid, (n) => {
     const name = grid.label[n]!;
@@ -147,12 +91,12 @@ export function pressAir(grid: BedGrid, air: BedAir): void {
  * at less than the pocket's pressure, so the path between can be pushed aside. What is left stands at that pressure.
  */
 export function burstPockets(grid: BedGrid, air: BedAir, yieldPa: number): void {
+  if (air.pockets === 0) return;
   const { label, state, pressure, gap, columns, cellMm } = grid;
   const bound = air.boundPa.fill(Infinity);
   eachEmpty(grid, (n) => {
     const name = label[n]!;
-    const held = air.gaugePa[name]!;
-    if (name < FIRST_POCKET || held <= 0) return;
+    if (name < FIRST_POCKET) return;
     for (let side = 0; side < 4; side += 1) {
       const next = side === 0 ? n - 1 : side === 1 ? n + 1 : side === 2 ? n - columns : n + columns;
       if (state[next]! < FULL) continue;
@@ -168,9 +112,12 @@ export function burstPockets(grid: BedGrid, air: BedAir, yieldPa: number): void 
   }
 }
 
-/** How fast the air's share of the load rises as the tile sinks, N/mm; pockets about to break out add nothing. */
-export function airStiffness(grid: BedGrid, air: BedAir): number {
-  if (air.count === FIRST_POCKET) return 0;
+/**
+ * How far the tile may fall before the air under it takes up about half of a spare load, mm; no limit when all the air
+ * could break out before it did.
+ */
+export function airStep(grid: BedGrid, air: BedAir, spareN: number): number {
+  if (air.pockets === 0 || spareN <= 0) return Infinity;
   const cells = new Float64Array(air.count);
   let empty = 0;
   eachEmpty(grid, (n) => {
@@ -178,13 +125,17 @@ export function airStiffness(grid: BedGrid, air: BedAir): number {
     cells[name] = cells[name]! + 1;
     empty += 1;
   });
+  const area = grid.cellMm * grid.cellMm * 1e-6;
   // Mortar pressed out of the full cells takes room in the voids too.
   const squeezed = empty > 0 ? (grid.tileColumns * grid.tileRows) / empty : 1;
-  let sum = 0;
+  let stiffness = 0;
+  let most = 0;
   for (let name = FIRST_POCKET; name < air.count; name += 1) {
     const room = air.room[name]!;
-    if (room <= 0 || air.gaugePa[name]! >= 0.95 * air.boundPa[name]!) continue;
-    sum += ((air.gaugePa[name]! + ATMOSPHERE_PA) * cells[name]! * cells[name]! * squeezed) / room;
+    const spare = air.boundPa[name]! - air.gaugePa[name]!;
+    if (room <= 0 || spare <= 0) continue;
+    most += spare * cells[name]! * area;
+    stiffness += ((air.gaugePa[name]! + ATMOSPHERE_PA) * cells[name]! * cells[name]! * squeezed * area) / room;
   }
-  return sum * grid.cellMm * grid.cellMm * 1e-6;
+  return most < 0.5 * spareN ? Infinity : (0.5 * spareN) / stiffness;
 }

@@ -52,6 +52,7 @@ const nothing: BedLoad = {
   centreY: 0,
   spreadX: 0,
   spreadY: 0,
+  roomMm3: 0,
   tileMm2: 0,
   meanGap: 0,
   leastGap: 0,
@@ -144,6 +145,13 @@ function backlog(grid: BedGrid): number {
   }
   return most;
 }
+
+/**
+ * The most the tile should fall in a step so that closing voids are not run past, mm: part of the fall that would fill
+ * them, but never less than a small share of the gap.
+ */
+export const closingStep = (bed: Bed): number =>
+  Math.max((0.6 * bed.load.roomMm3) / bed.load.contactMm2, 0.004 * bed.load.meanGap);
 
 /** Passes on what front cells were handed beyond their room, without moving the tile. */
 export function settle(bed: Bed): void {

@@ -23,11 +23,12 @@ function comb(grid: BedGrid, setup: BedSetup): void {
   const { tile, trowel, comb: how } = setup;
   const field = combField(how, trowel, grid.cellMm, tile.lengthMm, tile.widthMm);
   const target = combedMeanMm(how, trowel);
+  const spot = { heightMm: 0, footMm: 0 };
   let sum = 0;
   for (let row = 0, n = 0; row < grid.rows; row += 1) {
     const y = grid.originMm[1] + row * grid.cellMm;
     for (let column = 0; column < grid.columns; column += 1, n += 1) {
-      const spot = field(grid.originMm[0] + column * grid.cellMm, y);
+      field(grid.originMm[0] + column * grid.cellMm, y, spot);
       grid.mortar[n] = spot.heightMm;
       grid.foot[n] = spot.footMm;
       sum += spot.heightMm;

@@ -1,5 +1,5 @@
 import { warpOf } from '../tile/warp.ts';
-import { FIRST_POCKET } from './air.ts';
+import { FIRST_POCKET } from './label-voids.ts';
 import type { Bed } from './bed.ts';
 import { contactOf, coverage, transferOf } from './contact.ts';
 import { type BedGrid, FRESH, OPEN } from './grid.ts';

@@ -16,6 +16,8 @@ export interface BedLoad {
   centreY: number;
   spreadX: number;
   spreadY: number;
+  /** Room left in the voids, mm³. */
+  roomMm3: number;
   /** Area of all pieces, mm². */
   tileMm2: number;
   /** Mean and least gap where there is contact, mm. */
@@ -31,7 +33,7 @@ const crest = (a: number, b: number): number => {
 
 /** Sums pressure over the tile: full cells, the crossed part of front cells, the air in pockets. */
 export function bedLoad(grid: BedGrid, terms: MarchTerms): BedLoad {
-  const { pressure, state, gap, label, columns, rim, tileColumns, tileRows, cellMm, originMm } = grid;
+  const { pressure, state, gap, mortar, label, columns, rim, tileColumns, tileRows, cellMm, originMm } = grid;
   const { gaugePa, endPa } = terms;
   const climb = 2 * terms.yieldPa * cellMm;
   let force = 0;
@@ -44,6 +46,7 @@ export function bedLoad(grid: BedGrid, terms: MarchTerms): BedLoad {
   let sumXX = 0;
   let sumYY = 0;
   let cells = 0;
+  let room = 0;
   let sumGap = 0;
   let leastGap = Infinity;
   for (let row = rim; row < rim + tileRows; row += 1) {
@@ -61,6 +64,7 @@ export function bedLoad(grid: BedGrid, terms: MarchTerms): BedLoad {
       const value = pressure[n]!;
       if (s === EMPTY) {
         part = -1 - value;
+        room += g - mortar[n]!;
         const held = gaugePa[label[n]!]!;
         p = held;
         if (held > 0) air += held * (1 - part);
@@ -100,6 +104,7 @@ export function bedLoad(grid: BedGrid, terms: MarchTerms): BedLoad {
     centreY: cy,
     spreadX: (sumXX - contact * cx * cx) * area,
     spreadY: (sumYY - contact * cy * cy) * area,
+    roomMm3: room * area,
     tileMm2: cells * area,
     meanGap: contact > 0 ? sumGap / contact : 0,
     leastGap,

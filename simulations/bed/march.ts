@@ -1,3 +1,4 @@
+import { frontDistance, markFronts } from './fronts.ts';
 import { type BedGrid, DONE, EMPTY, FULL, WAITING } from './grid.ts';
 
 /** What the march needs besides the grid. */
@@ -9,139 +10,86 @@ export interface MarchTerms {
   gaugePa: Float64Array;
 }
 
-/** Part of a front cell that the front has crossed: the mortar over the level it runs on. */
-function crossed(grid: BedGrid, n: number): number {
-  const foot = grid.foot[n]!;
-  const room = grid.gap[n]! - foot;
-  const part = room > 0 ? (grid.mortar[n]! - foot) / room : 1;
-  return part < 0 ? 0 : part > 1 ? 1 : part;
+/** Sides of a cell in `from`; the first two are x, the others y. */
+const LEFT = 1;
+const RIGHT = 2;
+const BELOW = 4;
+const ABOVE = 8;
+/** The cell lies at a front. */
+const AT_FRONT = 16;
+const X_SIDES = LEFT | RIGHT;
+const Y_SIDES = BELOW | ABOVE;
+
+/** Width of a group in the least climb over a cell: wider loses accuracy and gains no time. */
+const GROUP = 0.6;
+
+/** Where the pressure of a cell would come from along one axis: level, distance in cells, side. */
+const offer = { level: 0, distance: 1, side: 0 };
+
+/** The better of a cell's two sides along an axis, fronts and cells already done; side 0 when there is neither. */
+function bestOffer(grid: BedGrid, terms: MarchTerms, n: number, step: number, rise: number, low: number): void {
+  const { state, pressure, label } = grid;
+  let best = Infinity;
+  offer.side = 0;
+  for (let turn = 0; turn < 2; turn += 1) {
+    const way = turn === 0 ? -step : step;
+    const next = n + way;
+    const s = state[next]!;
+    if (s !== DONE && s > EMPTY) continue;
+    const level = s === DONE ? pressure[next]! : terms.endPa + terms.gaugePa[label[next]!]!;
+    const distance = s === DONE ? 1 : frontDistance(grid, next, next + way);
+    if (level + distance * rise >= best) continue;
+    best = level + distance * rise;
+    offer.level = level;
+    offer.distance = distance;
+    offer.side = turn === 0 ? low : 2 * low;
+  }
 }
 
-/**
- * Pressure of the bed at yield: |∇p| = 2τ/g in full cells, given at the fronts (an eikonal problem). Cells are taken
- * in groups of rising pressure, so the whole costs a few looks a cell, and `order` is afterwards a way downhill for
- * the mortar. A front lies half a cell and the crossed part of the next cell away: without that the load is several
- * per cent off.
- */
-export function march(grid: BedGrid, terms: MarchTerms): void {
-  const { gap, pressure, state, order, label, from, share, columns, rim, tileColumns, tileRows, cellMm } = grid;
-  const { endPa, gaugePa } = terms;
-  const climb = 2 * terms.yieldPa * cellMm;
-  let waiting = 0;
-  let widest = 0;
-  let least = Infinity;
-
-  /** Distance in cells from a full cell to the front in its neighbour; two fronts in one cell share it. */
-  const reach = (next: number, beyond: number): number => {
-    if (state[next] !== EMPTY) return 0.5;
-    const part = -1 - pressure[next]!;
-    return state[beyond]! >= FULL ? 0.5 + 0.5 * part : 0.5 + part;
-  };
-
-  const solve = (n: number): number => {
-    const rise = climb / gap[n]!;
-    let best = Infinity;
-    let a = 0;
-    let da = 1;
-    let side = 0;
-    let s = state[n - 1]!;
-    if (s === DONE) {
-      a = pressure[n - 1]!;
-      best = a + rise;
-      side = 1;
-    } else if (s <= EMPTY) {
-      a = endPa + gaugePa[label[n - 1]!]!;
-      da = reach(n - 1, n - 2);
-      best = a + da * rise;
-      side = 1;
-    }
-    s = state[n + 1]!;
-    if (s === DONE) {
-      if (pressure[n + 1]! + rise < best) {
-        a = pressure[n + 1]!;
-        da = 1;
-        best = a + rise;
-        side = 2;
-      }
-    } else if (s <= EMPTY) {
-      const base = endPa + gaugePa[label[n + 1]!]!;
-      const d = reach(n + 1, n + 2);
-      if (base + d * rise < best) {
-        a = base;
-        da = d;
-        best = a + d * rise;
-        side = 2;
-      }
-    }
-    let bestY = Infinity;
-    let b = 0;
-    let db = 1;
-    let sideY = 0;
-    s = state[n - columns]!;
-    if (s === DONE) {
-      b = pressure[n - columns]!;
-      bestY = b + rise;
-      sideY = 4;
-    } else if (s <= EMPTY) {
-      b = endPa + gaugePa[label[n - columns]!]!;
-      db = reach(n - columns, n - 2 * columns);
-      bestY = b + db * rise;
-      sideY = 4;
-    }
-    s = state[n + columns]!;
-    if (s === DONE) {
-      if (pressure[n + columns]! + rise < bestY) {
-        b = pressure[n + columns]!;
-        db = 1;
-        bestY = b + rise;
-        sideY = 8;
-      }
-    } else if (s <= EMPTY) {
-      const base = endPa + gaugePa[label[n + columns]!]!;
-      const d = reach(n + columns, n + 2 * columns);
-      if (base + d * rise < bestY) {
-        b = base;
-        db = d;
-        bestY = b + d * rise;
-        sideY = 8;
-      }
-    }
-    if (side === 0 || bestY <= a) {
-      from[n] = sideY;
-      share[n] = 0;
-      return bestY;
-    }
-    if (sideY === 0 || best <= b) {
-      from[n] = side;
-      share[n] = 255;
-      return best;
-    }
-    const wa = 1 / (da * da);
-    const wb = 1 / (db * db);
-    const p = (wa * a + wb * b + Math.sqrt((wa + wb) * rise * rise - wa * wb * (a - b) * (a - b))) / (wa + wb);
-    const gx = (p - a) / da;
-    const gy = (p - b) / db;
-    from[n] = side | sideY;
-    share[n] = Math.round((255 * gx) / (gx + gy));
-    return p;
-  };
-
-  for (let row = rim; row < rim + tileRows; row += 1) {
-    const start = row * columns + rim;
-    for (let n = start; n < start + tileColumns; n += 1) {
-      if (state[n] !== EMPTY) continue;
-      if (state[n - 1]! >= FULL || state[n + 1]! >= FULL || state[n - columns]! >= FULL || state[n + columns]! >= FULL)
-        pressure[n] = -1 - crossed(grid, n);
-    }
+/** Pressure of a cell at a front from all its sides, the slow and general way; sets where it comes from. */
+function solveAtFront(grid: BedGrid, terms: MarchTerms, n: number, rise: number): number {
+  bestOffer(grid, terms, n, 1, rise, LEFT);
+  const { level: a, distance: da, side: sideX } = offer;
+  bestOffer(grid, terms, n, grid.columns, rise, BELOW);
+  const { level: b, distance: db, side: sideY } = offer;
+  if (sideX === 0 || (sideY !== 0 && b + db * rise <= a)) {
+    grid.from[n] = AT_FRONT | sideY;
+    grid.share[n] = 0;
+    return b + db * rise;
   }
+  if (sideY === 0 || a + da * rise <= b) {
+    grid.from[n] = AT_FRONT | sideX;
+    grid.share[n] = 255;
+    return a + da * rise;
+  }
+  const wa = 1 / (da * da);
+  const wb = 1 / (db * db);
+  const p = (wa * a + wb * b + Math.sqrt((wa + wb) * rise * rise - wa * wb * (a - b) * (a - b))) / (wa + wb);
+  const gx = (p - a) / da;
+  grid.from[n] = AT_FRONT | sideX | sideY;
+  grid.share[n] = (255 * gx) / (gx + (p - b) / db) + 0.5;
+  return p;
+}
+
+/** Puts all full cells at fronts on the waiting list. */
+function startAtFronts(
+  grid: BedGrid,
+  terms: MarchTerms,
+  climb: number,
+): { waiting: number; least: number; widest: number } {
+  const { gap, pressure, state, order, columns, rim, tileColumns, tileRows } = grid;
+  let waiting = 0;
+  let least = Infinity;
+  let widest = 0;
   for (let row = rim; row < rim + tileRows; row += 1) {
     const start = row * columns + rim;
     for (let n = start; n < start + tileColumns; n += 1) {
       if (state[n] !== FULL) continue;
-      if (gap[n]! > widest) widest = gap[n]!;
+      const g = gap[n]!;
+      if (g > widest) widest = g;
       if (state[n - 1]! > EMPTY && state[n + 1]! > EMPTY && state[n - columns]! > EMPTY && state[n + columns]! > EMPTY)
         continue;
-      const p = solve(n);
+      const p = solveAtFront(grid, terms, n, climb / g);
       pressure[n] = p;
       state[n] = WAITING;
       if (p < least) least = p;
@@ -149,8 +97,23 @@ export function march(grid: BedGrid, terms: MarchTerms): void {
       waiting += 1;
     }
   }
+  return { waiting, least, widest };
+}
 
-  const group = widest > 0 ? (0.5 * climb) / widest : 0;
+/**
+ * Pressure of the bed at yield: |∇p| = 2τ/g in full cells, given at the fronts (an eikonal problem). Cells are taken
+ * in groups of rising pressure; away from the fronts a cell is reached first from one side, then perhaps from the other
+ * axis, and never again, so the whole is linear in the cells. `order` is afterwards a way downhill for the mortar.
+ */
+export function march(grid: BedGrid, terms: MarchTerms): void {
+  const { gap, pressure, state, order, from, share, columns, cellMm } = grid;
+  const climb = 2 * terms.yieldPa * cellMm;
+  // With all fronts at one level the near one is the lower one; a pocket's may not be.
+  const isLevel = terms.gaugePa.every((gauge) => gauge === 0);
+  markFronts(grid);
+  const begin = startAtFronts(grid, terms, climb);
+  const group = begin.widest > 0 ? (GROUP * climb) / begin.widest : 0;
+  let { waiting, least } = begin;
   // order[0 … taken) is done, order[taken … waiting) waits; a cell that is taken changes places with the first waiting.
   let taken = 0;
   while (taken < waiting) {
@@ -170,23 +133,54 @@ export function march(grid: BedGrid, terms: MarchTerms): void {
       for (let side = 0; side < 4; side += 1) {
         const next = side === 0 ? n - 1 : side === 1 ? n + 1 : side === 2 ? n - columns : n + columns;
         const s = state[next]!;
-        if (s !== FULL && s !== WAITING) continue;
-        const before = pressure[next]!;
-        if (before <= p) continue;
-        const wasFrom = from[next]!;
-        const wasShare = share[next]!;
-        const value = solve(next);
-        if (value >= before) {
-          from[next] = wasFrom;
-          share[next] = wasShare;
-          continue;
-        }
-        pressure[next] = value;
         if (s === FULL) {
+          pressure[next] = p + climb / gap[next]!;
+          from[next] = side === 0 ? RIGHT : side === 1 ? LEFT : side === 2 ? ABOVE : BELOW;
+          share[next] = side < 2 ? 255 : 0;
           state[next] = WAITING;
           order[waiting] = next;
           waiting += 1;
-        } else if (value < least) least = value;
+        } else if (s === WAITING) {
+          const before = pressure[next]!;
+          if (before <= p) continue;
+          const sides = from[next]!;
+          let value: number;
+          if ((sides & AT_FRONT) !== 0) {
+            if (isLevel && (sides & (side < 2 ? X_SIDES : Y_SIDES)) !== 0) continue;
+            const wasShare = share[next]!;
+            value = solveAtFront(grid, terms, next, climb / gap[next]!);
+            if (value >= before) {
+              from[next] = sides;
+              share[next] = wasShare;
+              continue;
+            }
+          } else {
+            // The side it was reached from before on this axis was taken earlier, so it is the lower one.
+            if ((sides & (side < 2 ? X_SIDES : Y_SIDES)) !== 0) continue;
+            const other =
+              pressure[
+                sides === LEFT
+                  ? next - 1
+                  : sides === RIGHT
+                    ? next + 1
+                    : sides === BELOW
+                      ? next - columns
+                      : next + columns
+              ]!;
+            const rise = climb / gap[next]!;
+            const apart = p - other;
+            const square = 2 * rise * rise - apart * apart;
+            if (square <= 0) continue;
+            value = 0.5 * (p + other + Math.sqrt(square));
+            if (value >= before) continue;
+            const here = value - p;
+            const part = (255 * here) / (here + value - other) + 0.5;
+            from[next] = sides | (side === 0 ? RIGHT : side === 1 ? LEFT : side === 2 ? ABOVE : BELOW);
+            share[next] = side < 2 ? part : 255.5 - part + 0.5;
+          }
+          pressure[next] = value;
+          if (value < least) least = value;
+        }
       }
     }
   }

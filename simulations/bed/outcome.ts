@@ -1,4 +1,4 @@
-import { FIRST_POCKET } from './air.ts';
+import { FIRST_POCKET } from './label-voids.ts';
 import { type Bed, massError } from './bed.ts';
 import { eachContact } from './contact.ts';
 import { EMPTY, OPEN, TOUCHED } from './grid.ts';

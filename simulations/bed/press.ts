@@ -1,10 +1,10 @@
-import { airStiffness } from './air.ts';
-import { type Bed, settle, sinkBy } from './bed.ts';
+import { airStep } from './air.ts';
+import { type Bed, closingStep, sinkBy } from './bed.ts';
 
 /** Sand grains hold the tile up below this, mm: some grains of the coarsest sand (grain sizes from memory). */
 export const GRAIN_STOP_MM = 0.5;
 
-const LONGEST_STEP = 0.05;
+const LONGEST_STEP = 0.08;
 const FIRST_STEP = 0.01;
 const MOST_STEPS = 400;
 /** Load and its place are met within these shares. */
@@ -91,13 +91,13 @@ export function press(bed: Bed, applied: Applied, hooks: PressHooks = {}): void 
     if (applied.forceN <= 0 || (enough && isBalanced(bed, applied)) || leastGap <= GRAIN_STOP_MM) break;
     if (stiffness <= 0) stiffness = Math.max(1, (3 * forceN) / (contactMm2 * 1e-6 * meanGap));
     const lack = Math.max(0, applied.forceN - forceN);
-    const air = airStiffness(bed.grid, bed.air);
     const most = Math.min(
       LONGEST_STEP * meanGap,
       last === 0 ? FIRST_STEP * meanGap : 2 * last,
       leastGap / 2,
+      closingStep(bed),
       hooks.mostSink?.() ?? Infinity,
-      air > 0 && lack > 0 ? (0.7 * lack) / air : Infinity,
+      airStep(bed.grid, bed.air, lack),
     );
     const sink = Math.min(most, (0.9 * lack) / (stiffness * contactMm2 * 1e-6));
     const [slopeX, slopeY] = balancing(bed, applied, stiffness, forceN + stiffness * contactMm2 * 1e-6 * sink);
@@ -120,5 +120,4 @@ export function press(bed: Bed, applied: Applied, hooks: PressHooks = {}): void 
     if (enough) tilting += 1;
     if (tilting > TILT_STEPS) break;
   }
-  settle(bed);
 }

@@ -1,5 +1,5 @@
 import { actOn } from './act.ts';
-import { type Bed, startBed } from './bed.ts';
+import { type Bed, settle, startBed } from './bed.ts';
 import { coverage } from './contact.ts';
 import { bedFrame, combedFrame } from './frame.ts';
 import { outcome } from './outcome.ts';
@@ -34,6 +34,7 @@ export function runBed(setup: BedSetup, hooks: BedHooks = {}): BedRun {
   const bed = startBed(setup, (grid) => hooks.onFrame?.(combedFrame(grid, setup)));
   report(LAID / 2);
   press(bed, withWeight(bed, { forceN: 0, atX: 0, atY: 0 }));
+  settle(bed);
   hooks.onFrame?.(bedFrame(bed, -1));
   const history: HistoryEntry[] = [];
   let applied = bed.weightN;
@@ -46,6 +47,7 @@ export function runBed(setup: BedSetup, hooks: BedHooks = {}): BedRun {
       shown = bed.steps;
       hooks.onFrame(bedFrame(bed, number, offset));
     });
+    settle(bed);
     history.push({
       action: number,
       coverage: coverage(bed),

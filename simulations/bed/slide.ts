@@ -1,6 +1,6 @@
 import { direction } from '../numbers/plain.ts';
-import { airStiffness } from './air.ts';
-import { type Bed, settle, sinkBy } from './bed.ts';
+import { airStep } from './air.ts';
+import { type Bed, closingStep, sinkBy } from './bed.ts';
 import { frontGain, type RateByAngle, type SlideField } from './front-gain.ts';
 import { type Applied, balancing, GRAIN_STOP_MM, limited, press } from './press.ts';
 import { slideRate } from './slide-law.ts';
@@ -8,7 +8,9 @@ import { slideRate } from './slide-law.ts';
 const ANGLES = 12;
 /** A front moves at most this many cells in a step, and the tile falls at most this share of the gap. */
 const FRONT_STEP = 0.75;
-const SINK_STEP = 0.05;
+const SINK_STEP = 0.08;
+/** What is left of a path is gone in one step when the tile would fall by less than this share of the gap. */
+const STILL = 0.002;
 const MOST_STEPS = 2000;
 /** Nearer to the plastic load than this the tile is pressed, not slid down. */
 const MOST_LOAD = 0.97;
@@ -72,9 +74,14 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
       break;
     }
     const fall = gain.volume / load.contactMm2;
-    const stiff = airStiffness(bed.grid, bed.air);
-    const most = Math.min(SINK_STEP * load.meanGap, load.leastGap / 2, stiff > 0 ? (0.5 * lift) / stiff : Infinity);
-    const step = Math.min(how.pathMm - gone, FRONT_STEP / gain.fastest, most / fall);
+    const most = Math.min(
+      SINK_STEP * load.meanGap,
+      load.leastGap / 2,
+      closingStep(bed),
+      airStep(bed.grid, bed.air, lift),
+    );
+    const left = how.pathMm - gone;
+    const step = fall * left < STILL * load.meanGap ? left : Math.min(left, FRONT_STEP / gain.fastest, most / fall);
     const sink = fall * step;
     const stiffness = (3 * load.forceN) / (load.contactMm2 * 1e-6 * load.meanGap);
     const [slopeX, slopeY] = balancing(bed, applied, stiffness, load.forceN);
@@ -84,6 +91,5 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
     bed.slidMm += step;
     if (onStep(gone)) break;
   }
-  settle(bed);
   bed.sliding = false;
 }

@@ -2,17 +2,11 @@ import type { CombSetup, TrowelSetup } from '../bed/types.ts';
 import { direction, lengthOf, sineOf } from '../numbers/plain.ts';
 import { chanceFrom } from '../numbers/chance.ts';
 import { meanBedMm, pitchMm } from './notch.ts';
-import { meanHeight, type RidgeProfile, ridgeProfile } from './profile.ts';
+import { type CombedSpot, ridgeProfile, spotAt } from './profile.ts';
 import { sweepsOver } from './sweeps.ts';
 
-/** What the comb left at a place: the mean height over a small window, and the level the ridge stands on there. */
-export interface CombedSpot {
-  heightMm: number;
-  /** Where a wall of a ridge passes through the window this is the foot of the wall, else the height itself. */
-  footMm: number;
-}
-
-export type CombField = (x: number, y: number) => CombedSpot;
+/** Writes what the comb left at a place into `into`. */
+export type CombField = (x: number, y: number, into: CombedSpot) => void;
 
 /** Distance across the ridges at a place; ridges repeat every pitch. */
 type Across = (x: number, y: number) => number;
@@ -23,9 +17,9 @@ const WOBBLE_LENGTH = 120;
 /** The wrist that fans a trowel stands this far from the tile's middle, in tile lengths (model). */
 const FAN_REACH = 0.9;
 
-function straight(degrees: number, startMm = 0): Across {
+function straight(degrees: number): Across {
   const [c, s] = direction(degrees);
-  return (x, y) => y * c - x * s + startMm;
+  return (x, y) => y * c - x * s;
 }
 
 function wobbling(degrees: number, pitch: number, seed: number): Across {
@@ -39,15 +33,17 @@ function fanned(degrees: number, reach: number): Across {
   return (x, y) => lengthOf(x + reach * s, y - reach * c);
 }
 
-function spotOf(profile: RidgeProfile, u: number, window: number): CombedSpot {
-  const height = meanHeight(profile, u, window);
-  const left = meanHeight(profile, u - window / 2, window / 64);
-  const right = meanHeight(profile, u + window / 2, window / 64);
-  const wall = Math.abs(right - left) > 0.5 * profile.heightMm;
-  return { heightMm: height, footMm: wall ? Math.min(left, right, height) : height };
+/** Of two passes over one place the higher is left. */
+function higherOf(first: CombField, second: CombField): CombField {
+  const other: CombedSpot = { heightMm: 0, footMm: 0 };
+  return (x, y, into) => {
+    first(x, y, into);
+    second(x, y, other);
+    if (other.heightMm <= into.heightMm) return;
+    into.heightMm = other.heightMm;
+    into.footMm = other.footMm;
+  };
 }
-
-const higher = (a: CombedSpot, b: CombedSpot): CombedSpot => (a.heightMm >= b.heightMm ? a : b);
 
 /**
  * The field a comb leaves before coats and bare edges.
@@ -62,33 +58,32 @@ export function combField(
   widthMm: number,
 ): CombField {
   const profile = ridgeProfile(trowel);
-  const along = (across: Across): CombField => {
-    return (x, y) => spotOf(profile, across(x, y), window);
-  };
+  const along =
+    (across: Across): CombField =>
+    (x, y, into) => {
+      spotAt(profile, across(x, y), window, into);
+    };
   switch (comb.pattern) {
-    case 'flat': {
-      const even = { heightMm: trowel.depthMm, footMm: trowel.depthMm };
-      return () => even;
-    }
+    case 'flat':
+      return (_x, _y, into) => {
+        into.heightMm = trowel.depthMm;
+        into.footMm = trowel.depthMm;
+      };
     case 'straight':
       return along(straight(comb.directionDeg));
     case 'wobble':
       return along(wobbling(comb.directionDeg, pitchMm(trowel), comb.seed));
     case 'fan':
       return along(fanned(comb.directionDeg, FAN_REACH * Math.max(lengthMm, widthMm)));
-    case 'crossed': {
-      const first = along(straight(comb.directionDeg));
-      const second = along(straight(comb.directionDeg + 90));
-      return (x, y) => higher(first(x, y), second(x, y));
-    }
+    case 'crossed':
+      return higherOf(along(straight(comb.directionDeg)), along(straight(comb.directionDeg + 90)));
     case 'swirl': {
       const sweeps = sweepsOver(lengthMm, widthMm, comb.seed);
-      return (x, y) => {
-        const { fromCentre, toEdge } = sweeps(x, y);
-        // The heel of the blade leaves a bead along the edge of each sweep.
-        const ring = spotOf(profile, fromCentre, window);
-        return toEdge < pitchMm(trowel) ? higher(ring, spotOf(profile, toEdge - trowel.widthMm / 2, window)) : ring;
-      };
+      const rings = along((x, y) => sweeps(x, y).fromCentre);
+      // The heel of the blade leaves a bead along the edge of each sweep.
+      const pitch = pitchMm(trowel);
+      const beads = along((x, y) => Math.min(sweeps(x, y).toEdge - trowel.widthMm / 2, pitch / 2));
+      return higherOf(rings, beads);
     }
   }
 }

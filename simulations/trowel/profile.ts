@@ -59,6 +59,8 @@ export interface RidgeProfile {
   meanMm: number;
   /** Running area from the middle of the ridge over one pitch, SAMPLES + 1 values, mm². */
   area: Float64Array;
+  /** Height in the middle of each sample, mm. */
+  height: Float64Array;
 }
 
 const SAMPLES = 1024;
@@ -92,26 +94,49 @@ export function ridgeProfile(trowel: TrowelSetup): RidgeProfile {
   const pitch = pitchMm(trowel);
   const points = columnsOf(trowel);
   const area = new Float64Array(SAMPLES + 1);
+  const height = new Float64Array(SAMPLES);
   const step = pitch / SAMPLES;
   for (let n = 0; n < SAMPLES; n += 1) {
     const u = (n + 0.5) * step;
-    area[n + 1] = area[n]! + step * heightAt(points, u > pitch / 2 ? u - pitch : u);
+    height[n] = heightAt(points, u > pitch / 2 ? u - pitch : u);
+    area[n + 1] = area[n]! + step * height[n]!;
   }
   const exact = ridgeAreaMm2(trowel);
   const scale = area[SAMPLES]! > 0 ? exact / area[SAMPLES]! : 0;
   for (let n = 0; n <= SAMPLES; n += 1) area[n] = area[n]! * scale;
-  return { pitchMm: pitch, heightMm: ridgeHeightMm(trowel), meanMm: exact / pitch, area };
+  return { pitchMm: pitch, heightMm: ridgeHeightMm(trowel), meanMm: exact / pitch, area, height };
 }
 
-/** Area from the ridge's middle (u = 0) to u, mm², for any u. */
-function areaTo(profile: RidgeProfile, u: number): number {
-  const pitches = Math.floor(u / profile.pitchMm);
-  const place = (u / profile.pitchMm - pitches) * SAMPLES;
-  const n = Math.min(SAMPLES - 1, Math.floor(place));
-  const part = profile.area[n]! + (place - n) * (profile.area[n + 1]! - profile.area[n]!);
-  return pitches * profile.area[SAMPLES]! + part;
+/** What a comb left at a place: the mean height over a small window, and the level a front would run on there, mm. */
+export interface CombedSpot {
+  heightMm: number;
+  /** Where a wall of a ridge passes through the window this is the foot of the wall, else the height itself. */
+  footMm: number;
 }
 
-/** Mean height over a window of the given width about u, mm. */
-export const meanHeight = (profile: RidgeProfile, u: number, width: number): number =>
-  (areaTo(profile, u + width / 2) - areaTo(profile, u - width / 2)) / width;
+/**
+ * Mean height and foot over a window about a distance u from the middle of a ridge, for any u.
+ * @param into takes the answer, so that a field of a million places makes no garbage
+ */
+export function spotAt(profile: RidgeProfile, u: number, window: number, into: CombedSpot): void {
+  const { area, height, pitchMm: pitch } = profile;
+  const perPitch = area[SAMPLES]!;
+  const from = (u - window / 2) / pitch;
+  const to = (u + window / 2) / pitch;
+  const fromPitch = Math.floor(from);
+  const toPitch = Math.floor(to);
+  const a = (from - fromPitch) * SAMPLES;
+  const b = (to - toPitch) * SAMPLES;
+  const i = a >= SAMPLES ? SAMPLES - 1 : Math.floor(a);
+  const k = b >= SAMPLES ? SAMPLES - 1 : Math.floor(b);
+  const left = height[i]!;
+  const right = height[k]!;
+  const sum =
+    (toPitch - fromPitch) * perPitch +
+    (area[k]! - area[i]!) +
+    (b - k) * (area[k + 1]! - area[k]!) -
+    (a - i) * (area[i + 1]! - area[i]!);
+  const mean = sum / window;
+  into.heightMm = mean;
+  into.footMm = Math.abs(right - left) > 0.5 * profile.heightMm ? Math.min(left, right, mean) : mean;
+}
