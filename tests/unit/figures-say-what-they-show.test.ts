@@ -23,11 +23,11 @@ describe('live figures show what their words say', () => {
     expect(pull(mixes, { mix: 2, hands: 1 }).coverage).toBeGreaterThan(0.9);
   });
 
-  it('combing: crossed ridges shut air in and pushing harder hardly helps; straight ones fill with the light hand', () => {
+  it('combing: crossed ridges shut air in and pushing harder hardly helps; straight ones fill with the steady hand', () => {
     const both = pull(crossed);
     const harder = pull(crossed, { push: 1 });
     expect(both.trapped).toBeGreaterThan(0.2);
-    expect(harder.coverage - both.coverage).toBeLessThan(0.05);
+    expect(harder.coverage - both.coverage).toBeLessThan(0.1);
     const straight = pull(crossed, { comb: 1 });
     expect(straight.trapped).toBeLessThan(0.01);
     expect(straight.coverage).toBeGreaterThan(both.coverage + 0.2);
