@@ -25,7 +25,7 @@ test.describe('setting bench', () => {
   test('the number waits for the guess', async ({ page }) => {
     await page.goto('bench/');
     await page.getByRole('button', { name: 'Set the tile' }).click();
-    await expect(page.getByText('The map comes with the pull.').first()).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'The back of the tile' })).toBeHidden();
     await expect(page.getByRole('heading', { name: 'What came of it' })).toBeHidden();
   });
 

@@ -6,7 +6,7 @@ import {
   LineBasicMaterial,
   LineSegments,
   Mesh,
-  MeshStandardMaterial,
+  MeshBasicMaterial,
   Plane,
   Vector3,
   Color,
@@ -110,11 +110,10 @@ const STUFFS: readonly Stuff[] = ['concrete', 'mortar', 'clay', 'air'];
 export function makeCutFace(first: ViewPalette): CutFace {
   const group = new Group();
   group.visible = false;
-  const material = (): MeshStandardMaterial => new MeshStandardMaterial({ roughness: 0.95, side: DoubleSide });
+  const material = (): MeshBasicMaterial => new MeshBasicMaterial({ side: DoubleSide, toneMapped: false });
   const faces = STUFFS.map(() => new Mesh(new BufferGeometry(), material()));
   const ink = new LineBasicMaterial({});
   const lines = new LineSegments(new BufferGeometry(), ink);
-  for (const face of faces) face.receiveShadow = false;
   group.add(...faces, lines);
   const setPalette = (palette: ViewPalette): void => {
     STUFFS.forEach((stuff, n) => {
@@ -161,10 +160,7 @@ export function makeCutFace(first: ViewPalette): CutFace {
       drop();
       strips.forEach((strip, n) => {
         const geometry = new BufferGeometry();
-        const normal = new Float32Array(strip.places.length);
-        for (let at = 0; at < normal.length; at += 3) normal[at + (cut.along === 'length' ? 2 : 0)] = 1;
         geometry.setAttribute('position', new BufferAttribute(new Float32Array(strip.places), 3));
-        geometry.setAttribute('normal', new BufferAttribute(normal, 3));
         geometry.setAttribute('uv', new BufferAttribute(new Float32Array(strip.uvs), 2));
         faces[n]!.geometry = geometry;
       });

@@ -53,9 +53,9 @@ export function makeWorkshop(): Workshop {
       sun.shadow.map = null;
     },
     setDark: (dark) => {
-      sun.intensity = dark ? 2.2 : 2.5;
-      sky.intensity = dark ? 0.8 : 1.35;
-      sky.groundColor = new Color(dark ? '#4b4038' : '#b3aca2');
+      sun.intensity = dark ? 2.1 : 2.3;
+      sky.intensity = dark ? 1.05 : 1.35;
+      sky.groundColor = new Color(dark ? '#6e675f' : '#b3aca2');
     },
   };
 }

@@ -58,7 +58,9 @@ export function namedView(name: ViewName, subject: Subject, aspect: number): Orb
     case 'open':
       return at(-12, 54, Math.hypot(lengthMm, 2 * widthMm) * 0.5, [0, widthMm * 0.5, 0]);
     case 'cut':
-      return subject.cutAlong === 'width' ? at(68, 14, half * 0.6, [0, 0, 0]) : at(-10, 13, half * 0.62, [0, 0, 0]);
+      return subject.cutAlong === 'width'
+        ? at(66, 16, Math.max(70, widthMm * 0.3), [0, 0, 0])
+        : at(-12, 15, Math.max(70, lengthMm * 0.24), [0, 0, 0]);
   }
 }
 

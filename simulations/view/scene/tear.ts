@@ -28,7 +28,8 @@ export function tearBed(frame: BedFrame): TornBed {
   for (let row = 0; row < frame.rows; row++) {
     for (let column = 0; column < frame.columns; column++) {
       const cell = row * frame.columns + column;
-      const mortar = frame.mortarMm[cell]!;
+      const gap = frame.gapMm[cell]!;
+      const mortar = Number.isNaN(gap) ? frame.mortarMm[cell]! : Math.min(frame.mortarMm[cell]!, gap);
       const taken = frame.state[cell] === CELL_STATE.bonded ? mortar * shareOnTile(column, row, frame.cellMm) : 0;
       onTile[cell] = taken;
       onFloor[cell] = mortar - taken;

@@ -21,6 +21,7 @@ export const bench = {
     doAgain: 'Comb a fresh bed',
     doGuess: 'Commit and pull',
     noGuess: 'Pull without a guess',
+    peek: 'Show the bed while I work, without a guess',
     guessLabel: 'My guess of the coverage',
   },
   picture: {
@@ -145,8 +146,9 @@ export const bench = {
     ways: { across: 'across the ridges', along: 'along the ridges', oblique: 'askew to the ridges' },
     drop: (what: string) => `Take back: ${what}`,
     clear: 'Take everything back',
-    carries: (force: string) => `The bed carries ${force}`,
-    height: (gap: string) => `gap under the middle ${gap}`,
+    carries: (force: string) => `On the tile: ${force}.`,
+    needs: (force: string) => `To press it further without moving it takes ${force}.`,
+    height: (gap: string) => `Gap under the middle: ${gap}.`,
   },
   history: {
     label: 'Step through what happened',
