@@ -3,7 +3,7 @@
  * Derived from the plane shear profile; the fluxes are what slide-table.ts rests on.
  */
 
-const bisect = (f: (x: number) => number, low: number, high: number, times = 56): number => {
+const bisect = (f: (x: number) => number, low: number, high: number, times = 44): number => {
   let a = low;
   let b = high;
   for (let n = 0; n < times; n += 1) {
@@ -44,9 +44,9 @@ export function fluxAcrossSlide(G: number, mu: number): number {
   return ((2 * G) / mu) * ((half ** 3 - z0 ** 3) / 3 - (moment(half) - moment(z0)));
 }
 
-/** 20-point Gauss–Legendre on 0…1, by Newton's method on the polynomial. */
+/** 10-point Gauss–Legendre on 0…1, by Newton's method on the polynomial. */
 const gauss = ((): [number, number][] => {
-  const n = 20;
+  const n = 10;
   return Array.from({ length: n }, (_, i) => {
     let x = Math.cos((Math.PI * (i + 0.75)) / (n + 0.5));
     let slope = 1;
