@@ -67,7 +67,7 @@ export function exactSlideLoad(rate: number, mu: number, along: boolean): number
     along
       ? bisect((G) => fluxAcrossSlide(G, mu) - q, 1e-9, 1e3)
       : bisect((G) => 0.5 - fluxAlongSlide(G, mu) - q, 1e-9, 1e3);
-  const panels = along ? 4 : 24;
+  const panels = along ? 5 : 60;
   let sum = 0;
   for (let k = 0; k < panels; k += 1)
     for (const [at, weight] of gauss) {
