@@ -5,7 +5,7 @@ import { bedAt } from './notches.ts';
 import type { NamedNotch, Predicted, SettingMethod } from './plan-types.ts';
 import { predictSpread, type SpreadOptions, type SpreadQuestion } from './spread/spread.ts';
 import { plainSquare } from './layers.ts';
-import { allowedWarp, isMosaic, longestEdge, tileKgM2 } from './tile-facts.ts';
+import { allowedWarp, isMosaic, longestEdge, shortestEdge, tileKgM2 } from './tile-facts.ts';
 
 /** How an area is to be set, as far as the prediction cares. */
 export interface SettingChoice {
@@ -23,8 +23,9 @@ export interface SettingChoice {
 export function spreadQuestion(area: Area, job: Job, setting: SettingChoice): SpreadQuestion {
   const { tile } = area;
   const mosaic = isMosaic(tile);
+  // Along the long edge first, so that a tile turned on the floor is the same question.
   const [length, width] =
-    mosaic && tile.pieceMm !== null ? [tile.pieceMm, tile.pieceMm] : [tile.lengthMm, tile.widthMm];
+    mosaic && tile.pieceMm !== null ? [tile.pieceMm, tile.pieceMm] : [longestEdge(tile), shortestEdge(tile)];
   const measured = tile.measuredBowMm;
   const usual = bedAt(setting.notch, valueOf('trowel.angle', 'usual'));
   const coat: SpreadQuestion['coatMm'] =

@@ -36,6 +36,8 @@ const ACROSS = 3;
 const OVERFULL = 15;
 /** Nothing is thinner than the sand lets it be, mm. */
 const GRAIN_STOP = 0.5;
+/** Share of a ribbed back that is groove (model; contact only on the raised grid is reported by the trade press). */
+const GROOVES = 0.5;
 const STROKE_STEPS = 6;
 const PRESS_HALVINGS = 18;
 const SLIDE_HALVINGS = 14;
@@ -81,8 +83,9 @@ function meanFill(bed: OneBed, warp: Float64Array, heightMm: number): number {
 export function coverageOfOne(bed: OneBed): number {
   const warp = warpOf(bed.bowMm);
   const loads = slideLoads(bed.speed);
-  const ridges = { pitchMm: bed.pitchMm, meanMm: bed.bedMm, touchShare: 0 };
-  // Relief that no coat has filled narrows no gap: the ridges must come down all the same.
+  // Relief that no coat has filled swallows mortar: the ridges come down to what is left of the bed.
+  const left = Math.max(GRAIN_STOP, bed.bedMm + Math.min(0, bed.coatMm));
+  const ridges = { pitchMm: bed.pitchMm, meanMm: left, touchShare: 0 };
   const coat = Math.max(0, bed.coatMm);
   const stands = lookup((share) => bed.yieldPa * pressureAt(share, ridges, coat), 1, SHARES);
   /** What the bed carries at a height more than is applied; `sink` is how far the tile comes down a millimetre of slide. */
@@ -110,5 +113,7 @@ export function coverageOfOne(bed: OneBed): number {
   const set = meanFill(bed, warp, height);
   // Sliding brings fresh mortar up, so only what pressing alone has made suffers from the skin.
   const fresh = Math.max(set > 0 ? (set - pressed) / set : 0, Math.min(1, bed.slideMm / bed.pitchMm));
-  return set * (fresh + (1 - fresh) * bed.transfer);
+  // Grooves that no coat has filled keep air: mortar touches the ribs and reaches into the grooves as far as it lasts.
+  const bare = GROOVES * Math.min(1, Math.max(0, -bed.coatMm) / bed.bedMm);
+  return set * (1 - bare) * (fresh + (1 - fresh) * bed.transfer);
 }

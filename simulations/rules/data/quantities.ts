@@ -113,7 +113,10 @@ export const quantityRules = ruleTable({
     title: 'Tile waste',
     says: 'Ordinary layouts waste {least} to {most} of the tile; diagonal and herringbone about {diagonal}.',
     values: { least: share(0.1), most: share(0.15), diagonal: share(0.2) },
-    source: published('General how-to articles, for ordinary layouts; the rest is common practice'),
+    source: {
+      title: 'General how-to articles for ordinary layouts, the rest without a published source',
+      status: 'common-practice',
+    },
     standards: BOTH,
   },
   'bags.round-up': {

@@ -209,7 +209,10 @@ export const techniqueRules = ruleTable({
     title: 'Mortar for a back coat',
     says: 'A back coat takes {least} to {most} more mortar.',
     values: { least: share(0.1), most: share(0.3) },
-    source: published('French guide article, for the upper part; the lower part is common practice'),
+    source: {
+      title: 'French guide article for the upper part, the lower part without a published source',
+      status: 'common-practice',
+    },
     standards: BOTH,
   },
   'mosaic.flatten': {
