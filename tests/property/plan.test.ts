@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 
 import { labelBags } from '@sim/estimate/bags.ts';
-import { riseInJoints } from '@sim/estimate/choose-notch.ts';
 import { chanceAllGood, stillBad } from '@sim/estimate/pull.ts';
+import { riseInJoints } from '@sim/mortar/squeeze-up.ts';
 import { coverageOfOne, type OneBed } from '@sim/estimate/spread/one-bed.ts';
 import { areaOf } from '../reference/rules-checks/jobs.ts';
 
@@ -135,7 +135,13 @@ describe('what a sample tells', () => {
 test('mortar that has nowhere else to go rises by its volume', () => {
   fc.assert(
     fc.property(between(15, 60), between(1, 5), between(0, 3), (piece, joint, over) => {
-      const rise = riseInJoints(2.4 + over, 2.4, { lengthMm: piece, widthMm: piece }, joint);
+      const rise = riseInJoints({
+        combedMm: 2.4 + over,
+        bedMm: 2.4,
+        pieceLengthMm: piece,
+        pieceWidthMm: piece,
+        jointMm: joint,
+      });
       const openings = (piece + joint) ** 2 - piece ** 2;
       expect(Math.abs(rise * openings - over * (piece + joint) ** 2)).toBeLessThan(1e-6);
     }),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 
 import { bagYield } from '@sim/estimate/bags.ts';
-import { chooseNotch, judgeNotch, riseInJoints } from '@sim/estimate/choose-notch.ts';
+import { chooseNotch, judgeNotch } from '@sim/estimate/choose-notch.ts';
 import { bedNeed } from '@sim/estimate/bed-need.ts';
 import { airPathMm, bareStripContact, crownContact, dabContact, restingContact } from '@sim/estimate/contact.ts';
 import { leastFall } from '@sim/estimate/floor-plan.ts';
@@ -10,6 +10,7 @@ import { bedAt, nameNotch, notchesFor } from '@sim/estimate/notches.ts';
 import { coverageOfOne } from '@sim/estimate/spread/one-bed.ts';
 import { spreadQuestion } from '@sim/estimate/predict.ts';
 import { predictSpread } from '@sim/estimate/spread/spread.ts';
+import { riseInJoints } from '@sim/mortar/squeeze-up.ts';
 import { partBagWater } from '@sim/mortar/bag.ts';
 import { valueOf } from '@sim/rules/rulebook.ts';
 import { FT2, IN } from './rules-checks/check.ts';
@@ -46,13 +47,15 @@ describe('what the bed comes to', () => {
     const deep = notch(1 / 4, 3 / 8);
     const joint = IN / 8;
     const least = valueOf('bed.least', 'bed');
-    const squares = riseInJoints(bedAt(deep, 45), least, { lengthMm: IN, widthMm: IN }, joint);
-    const oblongs = riseInJoints(bedAt(deep, 45), least, { lengthMm: 2 * IN, widthMm: IN }, joint);
+    const rise = (pieceLengthMm: number): number =>
+      riseInJoints({ combedMm: bedAt(deep, 45), bedMm: least, pieceLengthMm, pieceWidthMm: IN, jointMm: joint });
+    const squares = rise(IN);
+    const oblongs = rise(2 * IN);
     expect(squares).toBeCloseTo(4.7, 0);
     expect(oblongs).toBeCloseTo(6, 0);
-    for (const rise of [squares, oblongs]) {
-      expect(rise / 6).toBeGreaterThanOrEqual(0.6);
-      expect(rise / 6).toBeLessThanOrEqual(1.1);
+    for (const up of [squares, oblongs]) {
+      expect(up / 6).toBeGreaterThanOrEqual(0.6);
+      expect(up / 6).toBeLessThanOrEqual(1.1);
     }
     const wall = { surface: 'wall', exposure: 'interior-wet', substrate: 'cement-board', jointMm: joint };
     const tile = { ...oblong(2, 1), material: 'ceramic', thicknessMm: 6 };
