@@ -142,7 +142,7 @@ test('shows the bed of one tile when asked, in words and figures too', async ({ 
   await planned(page);
   await page.getByRole('button', { name: 'Show the bed of one tile' }).click();
   await expect(page.locator('.bed figcaption')).toContainText(/Coverage is \d+ %/, { timeout: 30_000 });
-  await page.getByText('The bed in figures').click();
+  await page.locator('summary', { hasText: 'The bed in figures' }).click();
   await expect(page.locator('.bed table')).toContainText('%');
   await page.getByLabel('Usual sizes').selectOption({ label: '12 × 12 in' });
   await expect(page.getByText('The job was changed since')).toBeVisible();
