@@ -1,0 +1,54 @@
+import { openDB, type IDBPDatabase } from 'idb';
+
+/**
+ * Where the desk keeps its book and its photos: the browser's own database, or, where that is closed, the memory of
+ * this page. Nothing here has an address to send to.
+ */
+export interface DeskStore {
+  /** Whether it lasts beyond this page. */
+  readonly lasting: boolean;
+  get: (key: string) => Promise<unknown>;
+  /** @returns false when it could not be kept (storage full or closed) */
+  put: (key: string, value: unknown) => Promise<boolean>;
+  eraseAll: () => Promise<void>;
+}
+
+const NAME = 'ridge-to-bed.desk';
+const TABLE = 'book';
+
+function memoryStore(): DeskStore {
+  const kept = new Map<string, unknown>();
+  return {
+    lasting: false,
+    get: (key) => Promise.resolve(kept.get(key)),
+    put: (key, value) => {
+      kept.set(key, value);
+      return Promise.resolve(false);
+    },
+    eraseAll: () => Promise.resolve(kept.clear()),
+  };
+}
+
+const lastingStore = (database: IDBPDatabase): DeskStore => ({
+  lasting: true,
+  get: (key) => database.get(TABLE, key) as Promise<unknown>,
+  put: async (key, value) => {
+    try {
+      await database.put(TABLE, value, key);
+      return true;
+    } catch {
+      return false;
+    }
+  },
+  eraseAll: () => database.clear(TABLE),
+});
+
+/** Opens the desk's store; falls back to memory and never fails. */
+export async function openDeskStore(): Promise<DeskStore> {
+  try {
+    const database = await openDB(NAME, 1, { upgrade: (fresh) => void fresh.createObjectStore(TABLE) });
+    return lastingStore(database);
+  } catch {
+    return memoryStore();
+  }
+}
