@@ -114,7 +114,9 @@ export class Desk {
         rounds.push(theirs);
         continue;
       }
-      const fresh = theirs.lines.flatMap((line, k) => (ours.lines.includes(line) ? [] : [{ line, handIn: theirs.handIns[k] }]));
+      const fresh = theirs.lines.flatMap((line, k) =>
+        ours.lines.includes(line) ? [] : [{ line, handIn: theirs.handIns[k] }],
+      );
       rounds[at] = {
         ...ours,
         lines: [...ours.lines, ...fresh.map(({ line }) => line)],
