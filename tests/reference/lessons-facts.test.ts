@@ -29,6 +29,10 @@ describe.each(allTexts())('$file', ({ body, prose, rules }) => {
     expect(bare).toEqual([]);
   });
 
+  it('types none into a component either', () => {
+    expect(body.match(/<(?:Amount|Measure)\b[^>]*=\{[\d.]+\}/g) ?? []).toEqual([]);
+  });
+
   it('names only rules and values that exist', () => {
     for (const { name, id = '', value } of tags) {
       if (name === 'NotchName') {

@@ -4,9 +4,12 @@ import type { LiveFigure } from '@site/lessons/live-figure.ts';
 import { notchById } from '@site/lessons/worked/notch.ts';
 import { slideWorked } from '@site/lessons/worked/slide.ts';
 
-/** A light hand on a large tile, as it falls on a hand-sized piece of it. */
-const SHARE_N = 15;
-const base = smallBed();
+/** The share of a push of 150 N on a 24 × 48 in tile that falls on a hand-sized piece of it. */
+const SHARE_N = 5;
+/** Mortar for large tile stands up: between a mix that holds a ridge and a stiff one (rule mortar.stiffness). */
+const YIELD_PA = 700;
+const small = smallBed();
+const base = { ...small, mortar: { ...small.mortar, yieldPa: YIELD_PA } };
 
 const notched =
   (id: string) =>
