@@ -89,7 +89,10 @@ test('signs lead to a cause, by keyboard', async ({ page }) => {
   await figure.getByLabel('Where did the mortar stay?').selectOption('floor');
   await figure.getByLabel('What do the ridges look like?').selectOption('standing');
   await expect(figure.locator('.causes li').first()).toContainText('skinned');
-  await figure.getByRole('group', { name: /Only cut tiles/ }).getByRole('radio', { name: 'Yes' }).focus();
+  await figure
+    .getByRole('group', { name: /Only cut tiles/ })
+    .getByRole('radio', { name: 'Yes' })
+    .focus();
   await page.keyboard.press('Space');
   await expect(figure.locator('.causes li').first()).toContainText('saw');
   await figure.getByRole('button', { name: 'Start again' }).click();
