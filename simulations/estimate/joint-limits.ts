@@ -1,11 +1,9 @@
 import { decide, type Decision } from '../rules/decide.ts';
 import { valueOf } from '../rules/rulebook.ts';
 import type { StandardSet } from '../rules/rule.ts';
+import { lippageShare } from '../tile/lippage.ts';
 import type { Area } from './job-types.ts';
 import { allowedWarp, isOver, longestEdge } from './tile-facts.ts';
-
-/** Share of a bow by which two like tiles differ at the edge when one is offset by `f` of its length: 4f(1−f). */
-export const lippageShare = (offset: number): number => 4 * offset * (1 - offset);
 
 /** The part of a length by which neighbours are offset; herringbone meets at an end and anywhere along, so at worst half. */
 export function offsetOf(area: Area): number {
