@@ -5,7 +5,7 @@ import { chooseNotch, judgeNotch } from '@sim/estimate/choose-notch.ts';
 import { bedNeed } from '@sim/estimate/bed-need.ts';
 import { airPathMm, bareStripContact, crownContact, dabContact, restingContact } from '@sim/estimate/contact.ts';
 import { leastFall } from '@sim/estimate/floor-plan.ts';
-import { lippageShare } from '@sim/estimate/joint-limits.ts';
+import { lippageShare } from '@sim/tile/lippage.ts';
 import { bedAt, nameNotch, notchesFor } from '@sim/estimate/notches.ts';
 import { coverageOfOne } from '@sim/estimate/spread/one-bed.ts';
 import { spreadQuestion } from '@sim/estimate/predict.ts';
