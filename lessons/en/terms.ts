@@ -37,6 +37,11 @@ export const terms = {
     says: 'The layer of mortar between the tile and what carries it, after the ridges have collapsed.',
     module: 'what-the-ridges-are-for',
   },
+  'bond-breaker': {
+    term: 'Bond-breaker',
+    says: 'A film on the tile or the floor that keeps mortar off: dust, release powder, saw water, sealer.',
+    module: 'finding-the-cause',
+  },
   bow: {
     term: 'Bow',
     says: 'A tile’s curve along one side: its middle stands above or below its ends.',
@@ -102,6 +107,11 @@ export const terms = {
     module: 'large-tile-and-panels',
     also: ['thin panel', 'slab'],
   },
+  'heating-cable': {
+    term: 'Heating cable',
+    says: 'An electric cable laid under tile to warm the floor. Connected by a licensed electrician, never cut.',
+    module: 'wet-outdoors-heated',
+  },
   'hollow-sound': {
     term: 'Hollow sound',
     says: 'A drummy note when a tile is tapped. It says where to look, not what is there.',
@@ -154,6 +164,12 @@ export const terms = {
     term: 'Open time',
     says: 'How long combed mortar will still take a tile.',
     module: 'time-and-weather',
+  },
+  patch: {
+    term: 'Patch',
+    says: 'A compound that fills a hollow in a floor before tile. It cures first; setting mortar is no patch.',
+    module: 'flat-first',
+    also: ['leveller', 'levelling compound'],
   },
   pitch: {
     term: 'Pitch',

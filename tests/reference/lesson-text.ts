@@ -7,6 +7,8 @@ export interface LessonText {
   slug: string;
   /** Rules that the front matter names. */
   rules: string[];
+  /** Terms of the glossary that the module explains. */
+  terms: string[];
   summary: string;
   /** The body as written, without front matter, imports and comments. */
   body: string;
@@ -59,6 +61,10 @@ function take(folder: string, name: string): LessonText {
     file,
     slug: valueUnder(head, 'slug'),
     rules: listUnder(head, 'rules'),
+    terms: valueUnder(head, 'terms')
+      .replace(/[[\]]/g, '')
+      .split(', ')
+      .filter((id) => id !== ''),
     summary: valueUnder(head, 'summary'),
     body,
     prose: proseOf(body),

@@ -4,6 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 
+import { terms } from '@lessons/en/terms.ts';
 import { commonNotches } from '@sim/trowel/common-notches.ts';
 import { isRuleId, ruleById } from '@sim/rules/rulebook.ts';
 import type { Rule } from '@sim/rules/rule.ts';
@@ -54,6 +55,15 @@ describe.each(allTexts())('$file', ({ body, prose, rules }) => {
     expect(used.filter((id) => !rules.includes(id ?? ''))).toEqual([]);
     expect(rules.filter((id) => !isRuleId(id))).toEqual([]);
     expect(new Set(rules).size).toBe(rules.length);
+  });
+});
+
+describe.each(lessonTexts())('$file', ({ body, terms: explained }) => {
+  it('links each term that it explains where it first stands, and none that the glossary lacks', () => {
+    const linked = [...body.matchAll(/<Term id="([^"]*)"/g)].map((match) => match[1] ?? '');
+    expect(linked.filter((id) => !Object.hasOwn(terms, id))).toEqual([]);
+    expect(explained.filter((id) => !Object.hasOwn(terms, id))).toEqual([]);
+    expect(new Set(linked).size, 'a term is linked once').toBe(linked.length);
   });
 });
 
