@@ -33,7 +33,7 @@ export interface OneBed {
 const ALONG = 4;
 const ACROSS = 3;
 /** Model: an overfull place must push mortar through a merged bed; it stiffens so many times its excess. */
-const OVERFULL = 15;
+const OVERFULL = 8;
 /** Nothing is thinner than the sand lets it be, mm. */
 const GRAIN_STOP = 0.5;
 /** Share of a ribbed back that is groove (model; contact only on the raised grid is reported by the trade press). */

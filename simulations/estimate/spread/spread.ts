@@ -47,6 +47,8 @@ const VISCOSITY = [4, 14] as const;
 const SPEED = [10, 40] as const;
 /** A beating block or float spreads the push over so much, m² (common practice). */
 const BLOCK_M2 = 0.025;
+/** From a nudge to there and back and a little more, in travels of the rule (model: what hands do, not what they should). */
+const STROKES = [0.3, 2.5] as const;
 /** On a wall there is no body weight to lean with. */
 const WALL_PUSH = 0.6;
 /** A vibrated or walked-in panel slides so many millimetres without going anywhere, in all (model). */
@@ -80,7 +82,7 @@ function drawOne(question: SpreadQuestion, chance: () => number): number {
   const area = Math.max(onBlock, method === 'beat-in' ? BLOCK_M2 : 0);
   const slideMm =
     method === 'slide'
-      ? 2 * question.travelMm * between(0.5, 1.25)
+      ? question.travelMm * between(...STROKES)
       : method === 'collapse'
         ? notch.depthMm * between(0.5, 1)
         : method === 'beat-in'
