@@ -173,4 +173,6 @@ export interface PlanOptions {
   /** Seed of the predicted spread; the same job and seed give the same plan. */
   seed?: number;
   draws?: number;
+  /** Called as the work goes on with the share done, 0…1; return true to stop (`SpreadStopped` is thrown). */
+  onProgress?: (share: number) => boolean;
 }

@@ -58,8 +58,11 @@ export function planJob(job: Job, options: PlanOptions = {}, assumed: Assumed = 
   const units = options.units ?? (job.standards === 'north-america' ? 'imperial' : 'metric');
   const say = speakerFor(units);
   const draws = Math.max(LEAST_DRAWS, options.draws ?? valueOf('model.draws', 'draws'));
-  const spread = { seed: options.seed ?? FIRST_SEED, draws };
-  const areas = job.areas.map((area) => planArea(area, { job, say, units, spread }));
+  const { seed = FIRST_SEED, onProgress } = options;
+  const areas = job.areas.map((area, n) => {
+    const onArea = onProgress && { onProgress: (share: number) => onProgress((n + share) / job.areas.length) };
+    return planArea(area, { job, say, units, spread: { seed, draws, ...onArea } });
+  });
   const bags = totalBags(areas, job);
   return {
     standards: job.standards,

@@ -3,10 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { readJob } from '@sim/estimate/job.ts';
 import { exposures, materials, membranes, substrates, surfaces } from '@sim/estimate/job-types.ts';
 import { planJob } from '@sim/estimate/plan.ts';
+import { SpreadStopped } from '@sim/estimate/spread/spread.ts';
 import { faultSentence } from '@sim/input/fault.ts';
 import { readPull } from '@sim/judge/judge.ts';
 import { isRuleId } from '@sim/rules/rulebook.ts';
-import { areaOf, judged, oblong, planOf, square } from '../reference/rules-checks/jobs.ts';
+import { areaOf, jobOf, judged, oblong, planOf, square } from '../reference/rules-checks/jobs.ts';
 
 const good = { areas: [{ areaM2: 10, tile: { lengthMm: 300, widthMm: 300 } }] };
 const faults = (input: unknown): string[] => {
@@ -98,6 +99,13 @@ describe('a sheet', () => {
         expect(one.says).not.toMatch(/[{}]|NaN|undefined|Infinity/);
         expect(one.source.title.length).toBeGreaterThan(2);
       }
+  });
+  test('tells how far it has come, and stops when asked', () => {
+    const seen: number[] = [];
+    planJob(jobOf(square(12)), { onProgress: (share) => seen.push(share) < 0 });
+    expect(seen.length).toBeGreaterThanOrEqual(200);
+    expect(seen.every((share, n) => share >= 0 && share < 1 && (n === 0 || seen[n - 1] !== share))).toBe(true);
+    expect(() => planJob(jobOf(square(12)), { onProgress: (share) => share > 0.5 })).toThrow(SpreadStopped);
   });
   test('several areas: bags are counted for the job and not area by area', () => {
     const reading = readJob({
