@@ -27,7 +27,7 @@ const kindOf = (value: unknown): string => {
   if (typeof value === 'number') return Number.isFinite(value) ? `is ${value}` : 'is not a finite number';
   if (typeof value === 'string') return `is the text "${value.slice(0, 40)}"`;
   return Array.isArray(value)
-    ? 'is a list'
+    ? `is a list of ${value.length}`
     : `is ${typeof value === 'object' ? 'an object' : String(value).slice(0, 40)}`;
 };
 
