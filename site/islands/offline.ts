@@ -1,9 +1,11 @@
 /** What the page has to say about the network and about editions. */
-export type Notice = 'none' | 'offline' | 'ready' | 'update' | 'replaced';
+export type Notice = 'none' | 'offline' | 'update' | 'replaced';
 
 interface Watch {
   /** Shows a notice; `act` does what its button says. */
   show: (notice: Notice, act?: () => void) => void;
+  /** Called once the site is kept on this device. */
+  ready: () => void;
   workerUrl: string;
 }
 
@@ -11,7 +13,7 @@ interface Watch {
  * Keeps the site for use without a network and says how it stands. A new edition is never forced: it waits for the
  * reader's word, and only then is the page loaded again.
  */
-export async function watchOffline({ show, workerUrl }: Watch): Promise<void> {
+export async function watchOffline({ show, ready, workerUrl }: Watch): Promise<void> {
   const tell = (): void => show(navigator.onLine ? 'none' : 'offline');
   addEventListener('online', tell);
   addEventListener('offline', tell);
@@ -24,8 +26,10 @@ export async function watchOffline({ show, workerUrl }: Watch): Promise<void> {
   navigator.serviceWorker.addEventListener('controllerchange', () => {
     if (asked) location.reload();
     else if (hadOne) show('replaced', () => location.reload());
-    else show('ready');
+    else ready();
   });
+
+  if (hadOne) ready();
 
   const registration = await navigator.serviceWorker.register(workerUrl);
   const offer = (): void => {

@@ -23,7 +23,7 @@ test('after the first visit every part opens without a network, and the page say
   const seen = watch(page);
   await page.goto('/');
   await keptReady(page);
-  await expect(page.getByText('This manual is now on this device')).toBeVisible();
+  await expect(page.getByText('It is all on this device now')).toBeVisible();
   await context.setOffline(true);
   for (const [path, title] of [
     ['/lessons/', 'The course'],
