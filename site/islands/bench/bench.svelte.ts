@@ -1,9 +1,10 @@
 import { defaultActions } from '@sim/bed/defaults.ts';
-import type { BedAction, BedFrame, BedSetup } from '@sim/bed/types.ts';
+import type { BedAction, BedFrame, BedResult, BedSetup } from '@sim/bed/types.ts';
 import type { Cut } from '@sim/view/section/profile.ts';
 
 import { BedProgress } from './bed-run.svelte.ts';
 import { atAGlance, startSetup, withCells } from './start-setup.ts';
+import type { Tool } from './tool.ts';
 
 /** Where the learner is in the loop. */
 export type Stage = 'comb' | 'set' | 'pulled';
@@ -11,6 +12,14 @@ export type Stage = 'comb' | 'set' | 'pulled';
 export type Look = 'solid' | 'clear';
 /** How a pulled tile is held. */
 export type Hold = 'down' | 'lifted' | 'turned';
+
+/** A finished bed, as it was kept. */
+export interface KeptBed {
+  setup: BedSetup;
+  combed: BedFrame;
+  last: BedFrame;
+  result: BedResult;
+}
 
 /** Everything the bench knows; components read it and call its methods. */
 export class Bench {
@@ -23,8 +32,15 @@ export class Bench {
   look = $state<Look>('solid');
   hold = $state<Hold>('turned');
   cut = $state.raw<Cut | null>(null);
+  tool = $state<Tool>('turn');
+  /** Where the trowel is while a hand draws it; null at rest. */
+  trowelAt = $state.raw<{ x: number; y: number; alongDeg: number } | null>(null);
+  /** The hand's force for pushes and slides to come, N. */
+  forceN = $state(defaultActions.press.forceN);
   /** Which picture of the run is shown; null follows the newest. */
   cursor = $state<number | null>(null);
+  /** A bed kept to be compared with the one on the bench. */
+  kept = $state.raw<KeptBed | null>(null);
   readonly bed = new BedProgress();
 
   /** The figures and the map may be shown: the guess is in, or was waived. */
@@ -64,6 +80,8 @@ export class Bench {
   /** Lays the tile: from here on the work is done one act at a time. */
   set(): void {
     this.stage = 'set';
+    this.tool = 'turn';
+    this.trowelAt = null;
     this.cursor = null;
   }
 
@@ -84,6 +102,7 @@ export class Bench {
   pull(guess: number | null): void {
     this.guess = guess;
     this.stage = 'pulled';
+    this.tool = 'turn';
     this.hold = 'turned';
     this.cursor = null;
   }
@@ -99,6 +118,7 @@ export class Bench {
     this.looked = false;
     this.cursor = null;
     this.look = 'solid';
+    this.tool = 'turn';
   }
 
   /** Puts a whole set-up on the bench, as from a link. */
@@ -109,13 +129,30 @@ export class Bench {
     void this.bed.run(this.setup);
   }
 
+  /** Keeps the bed as it is, beside the one to come. */
+  keep(): void {
+    const { frames, result, setup } = this.bed;
+    const combed = frames[0];
+    const last = frames.at(-1);
+    if (combed && last && result && setup) this.kept = { setup, combed, last, result };
+  }
+
+  letGo(): void {
+    this.kept = null;
+  }
+
+  /** Puts the kept bed on the bench and keeps the other. */
+  swap(): void {
+    const { kept } = this;
+    if (!kept) return;
+    this.keep();
+    this.change(kept.setup);
+  }
+
   close(): void {
     this.bed.close();
   }
 }
-
-/** Across the ridges, degrees. */
-export const acrossRidges = (setup: BedSetup): number => (((setup.comb.directionDeg + 90) % 180) + 180) % 180;
 
 /** An act as the buttons give it. */
 export const plainAct = (kind: BedAction['do']): BedAction => ({ ...defaultActions[kind] });

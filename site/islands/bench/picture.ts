@@ -19,8 +19,23 @@ export function bedShown(bench: Bench): BedShown | null {
     tile: over ? bench.hold : away ? 'away' : laid ? 'down' : 'lifted',
     look: bench.open ? bench.look : 'solid',
     pulled: over && bench.hold !== 'down',
-    trowel: bench.stage === 'comb' ? trowelRest(setup.tile.widthMm, setup.comb.directionDeg) : null,
+    trowel: bench.stage === 'comb' ? (bench.trowelAt ?? trowelRest(setup.tile.widthMm, setup.comb.directionDeg)) : null,
     cut: bench.open || !laid ? bench.cut : null,
+  };
+}
+
+/** The kept bed, at the same step as the one on the bench. */
+export function keptShown(bench: Bench, beside: BedShown): BedShown | null {
+  const { kept } = bench;
+  if (!kept) return null;
+  const combed = bench.stage === 'comb';
+  return {
+    ...beside,
+    setup: kept.setup,
+    frame: combed ? kept.combed : kept.last,
+    tile: combed ? 'away' : bench.stage === 'pulled' ? bench.hold : 'down',
+    pulled: bench.stage === 'pulled' && bench.hold !== 'down',
+    trowel: null,
   };
 }
 

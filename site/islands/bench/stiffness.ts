@@ -6,8 +6,8 @@ export type Stiffness = 'slumps' | 'holds' | 'stiff';
 const { values } = mortarRules['mortar.stiffness'];
 
 /** Yield stress of a mix that behaves so, Pa. */
-export const stiffnessPa = (kind: Stiffness): number => values[kind].value;
+export const valueOfMix = (kind: Stiffness): number => values[kind].value;
 
 /** The word for a yield stress, or null for one between the words. */
 export const stiffnessOf = (yieldPa: number): Stiffness | null =>
-  (['slumps', 'holds', 'stiff'] as const).find((kind) => stiffnessPa(kind) === yieldPa) ?? null;
+  (['slumps', 'holds', 'stiff'] as const).find((kind) => valueOfMix(kind) === yieldPa) ?? null;

@@ -1,0 +1,2 @@
+/** What the pointer holds over the picture. */
+export type Tool = 'turn' | 'comb' | 'press' | 'slide' | 'tap';
