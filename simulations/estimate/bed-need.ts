@@ -32,8 +32,11 @@ export const dipUnderTile = (spanMm: number): number =>
     valueOf('flatness.large', 'longOver'),
   );
 
-/** What the job must find in the bed, by the model of rule `bed.need`. */
-export function bedNeed(area: Area, standards: StandardSet): BedNeed {
+/**
+ * What the job must find in the bed, by the model of rule `bed.need`.
+ * @param coated the back is buttered, so that the coat and not the bed fills its relief
+ */
+export function bedNeed(area: Area, standards: StandardSet, coated = false): BedNeed {
   const { tile } = area;
   const span = isMosaic(tile) ? pieceEdge(tile) : longestEdge(tile);
   const limit = allowedWarp(tile, span, standards);
@@ -42,7 +45,7 @@ export function bedNeed(area: Area, standards: StandardSet): BedNeed {
     sand: valueOf('bed.need', 'grain'),
     warp: bow * valueOf('bed.need', 'warpShare'),
     floor: dipUnderTile(span) * valueOf('bed.need', 'floorTimes'),
-    relief: tile.reliefMm,
+    relief: coated ? 0 : tile.reliefMm,
   };
   return {
     ...parts,

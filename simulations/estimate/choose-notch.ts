@@ -44,15 +44,15 @@ export interface NotchQuestion {
 
 /** Sines run from 0 to 1; an upright blade leaves the whole depth. */
 const UPRIGHT = 90;
-/** A millionth of a millimetre, so that a bed exactly at the limit passes. */
-const TINY = 1e-6;
+/** Notches are entered to a hundredth of a millimetre; a bed at the limit within that passes. mm */
+const TINY = 0.005;
 
 /** Blade angle at which a notch just leaves a bed, °, in whole steps of 5 upwards; null when even upright it doesn't. */
 export function angleForBed(notch: NamedNotch, bedMm: number): number | null {
   const sine = bedMm / bedAt(notch, UPRIGHT);
-  if (sine > 1 + TINY) return null;
+  if (sine > 1 + TINY / bedMm) return null;
   const exact = (Math.asin(Math.min(1, sine)) * 180) / Math.PI;
-  return Math.max(valueOf('trowel.angle', 'usual'), Math.ceil((exact - TINY) / 5) * 5);
+  return Math.max(valueOf('trowel.angle', 'usual'), Math.ceil(exact / 5 - 1e-6) * 5);
 }
 
 /** Under a piece that bridges few ridges, standing ridges come up in the joint by what they stand above the bed. */

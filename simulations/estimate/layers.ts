@@ -42,6 +42,8 @@ function under(area: Area, standards: StandardSet): LayerRecipe[] {
   const sheet = sheetNotches(standards)[0];
   switch (area.membrane) {
     case 'backer-board':
+      // On a wall the board is fastened to its studs and lies in no bed.
+      if (area.surface === 'wall') return [];
       return [combed('under-board', plainSquare(standards), 'board.bed')];
     case 'sheet-waterproofing':
       return sheet ? [combed('under-sheet', sheet, 'membrane.bond')] : [];
@@ -90,7 +92,9 @@ export function layerRecipes(
               name: 'back-coat',
               notch: null,
               rule: 'butter.extra',
+              // The coat fills the back's relief first.
               thicknessAt: (angle, part) =>
+                area.tile.reliefMm +
                 bedAt(notch, angle) * between(valueOf('butter.extra', 'least'), valueOf('butter.extra', 'most'), part),
             },
           ];

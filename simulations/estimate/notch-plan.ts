@@ -90,9 +90,13 @@ function makerFindings(theirs: Judged, ours: Judged | null, need: BedNeed, say: 
 }
 
 /** The notch for an area: ours by the mechanism, or the maker's where one is written. */
-export function planNotch(question: Omit<NotchQuestion, 'need'>, job: Job, say: Speaker): NotchPlan {
+export function planNotch(
+  question: Omit<NotchQuestion, 'need'> & { coated: boolean },
+  job: Job,
+  say: Speaker,
+): NotchPlan {
   const { area, standards } = question;
-  const need = bedNeed(area, standards);
+  const need = bedNeed(area, standards, question.coated);
   const asked = { ...question, need };
   const choice = chooseNotch(asked, notchesFor(standards, job.trowelsAtHand));
   const mosaic = isMosaic(area.tile);

@@ -56,6 +56,12 @@ function planButter(area: Area, setting: Omit<SettingChoice, 'butterHow'>, { job
   };
 }
 
+/** How the blade is held, in words. */
+const heldAt = (angleDeg: number, say: Speaker): string =>
+  angleDeg >= valueOf('trowel.upright', 'upright')
+    ? words.upright
+    : say(words.orSteeper, { angle: valueIn(angleDeg, '°') });
+
 /** Plans one area: every line of its sheet, with the rule behind it. */
 export function planArea(area: Area, context: AreaContext): AreaPlan {
   const { job, say, units } = context;
@@ -65,7 +71,8 @@ export function planArea(area: Area, context: AreaContext): AreaPlan {
   const coverage = planCoverage(area, job, say);
   const minCoverage = coverage.decision.value;
   const mortar = chooseMortar(area, job.instructions);
-  const notch = planNotch({ area, standards, minCoverage, mostMm: mortar.mostMm }, job, say);
+  const coated = (butterByRule(area, standards)?.how ?? 'none') !== 'none';
+  const notch = planNotch({ area, standards, minCoverage, mostMm: mortar.mostMm, coated }, job, say);
   const setting = methodFor(area, notch.notch);
   const spread = planSpread(area, job, say);
   const butter = planButter(
@@ -119,7 +126,7 @@ export function planArea(area: Area, context: AreaContext): AreaPlan {
       keyCoat: true,
       says: say(
         { 'short-side': words.combShort, 'either-side': words.combSquare, cable: words.combCable }[direction.along],
-        { angle: valueIn(notch.angleDeg, '°') },
+        { held: heldAt(notch.angleDeg, say) },
       ),
     },
     butterBack: butter.how !== 'none',
@@ -222,7 +229,7 @@ function settingFindings(area: Area, facts: SettingFacts, { say }: AreaContext):
       finding(
         'model.draws',
         'warn',
-        say(words.lowChance, {
+        say(isMosaic(area.tile) ? words.lowChanceMosaic : words.lowChance, {
           chance: valueIn(predicted.chanceOfPass, 'share'),
           need: valueIn(minCoverage, 'share'),
         }),

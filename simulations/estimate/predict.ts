@@ -32,7 +32,10 @@ export function spreadQuestion(area: Area, job: Job, setting: SettingChoice): Sp
     setting.butterHow === 'none'
       ? [0, 0]
       : setting.butterHow === 'flat'
-        ? [usual * valueOf('butter.extra', 'least'), usual * valueOf('butter.extra', 'most')]
+        ? [
+            tile.reliefMm + usual * valueOf('butter.extra', 'least'),
+            tile.reliefMm + usual * valueOf('butter.extra', 'most'),
+          ]
         : [
             bedAt(plainSquare(job.standards), valueOf('trowel.angle', 'usual')),
             bedAt(plainSquare(job.standards), valueOf('trowel.angle', 'steep')),

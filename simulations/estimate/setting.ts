@@ -12,8 +12,12 @@ export function methodFor(area: Area, notch: NamedNotch): { method: SettingMetho
       ? { method: 'walk-in', rule: 'panel.floor', travelMm: 0 }
       : { method: 'vibrate', rule: 'panel.wall', travelMm: 0 };
   if (isMosaic(tile)) return { method: 'beat-in', rule: 'mosaic.flatten', travelMm: 0 };
-  if (notch.shape === 'slanted' && isOver(longestEdge(tile), valueOf('set.long-edge', 'edge')))
-    return { method: 'collapse', rule: 'set.long-edge', travelMm: 0 };
+  if (notch.shape === 'slanted')
+    return {
+      method: 'collapse',
+      rule: isOver(longestEdge(tile), valueOf('set.long-edge', 'edge')) ? 'set.long-edge' : 'set.joint-limits',
+      travelMm: 0,
+    };
   return { method: 'slide', rule: 'set.travel', travelMm: notch.widthMm };
 }
 

@@ -6,6 +6,7 @@ import { litresPerM2, type LayerRecipe } from './layers.ts';
 import type { Bags, Batches, Finding, Layer, PullPlan } from './plan-types.ts';
 import { stillBad } from './pull.ts';
 import { finding, lengthValue, type Speaker, valueIn } from './say-finding.ts';
+import { isMosaic } from './tile-facts.ts';
 import { words } from './words/en.ts';
 
 /** Open time of the job's mortar in its weather, min. */
@@ -34,6 +35,7 @@ export function planSpread(area: Area, job: Job, say: Speaker) {
     open: valueIn(Math.round(openMin), 'min'),
     pace: valueIn(job.crew.minPerTile, 'min'),
     tiles: valueIn(tiles, 'count'),
+    pieces: words.pieces[isMosaic(area.tile) ? 'sheet' : 'tile'],
   };
   const climate = job.standards === 'north-america' ? 'time.temperature' : 'time.temperature-en';
   const least = valueOf(climate, 'least');

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 
+import type { Area } from '@sim/estimate/job-types.ts';
 import { bagYield } from '@sim/estimate/bags.ts';
 import { chooseNotch, judgeNotch } from '@sim/estimate/choose-notch.ts';
 import { bedNeed } from '@sim/estimate/bed-need.ts';
@@ -110,7 +111,10 @@ describe('what the bed comes to', () => {
     const flat = areaOf(square(12));
     const ribbed = areaOf({ ...square(12), reliefMm: 1 });
     expect(ribbed.butterBack).toBe(true);
-    expect(bedAt(ribbed.notch, 45)).toBeGreaterThan(bedAt(flat.notch, 45));
+    const litres = (plan: typeof flat): number => plan.layers.reduce((sum, layer) => sum + layer.litres, 0);
+    // One litre a square metre over 10 m², and the coat itself.
+    expect(litres(ribbed)).toBeGreaterThan(litres(flat) + 10);
+    expect(bedNeed(jobOf({ ...square(12), reliefMm: 1 }).areas[0] as Area, 'north-america').relief).toBe(1);
     const job = jobOf(square(12));
     const area = job.areas[0];
     if (!area) throw new Error('no area');
@@ -259,7 +263,7 @@ describe('how much', () => {
     expect(small.bags.plan).toBeGreaterThanOrEqual(5);
     expect(small.bags.plan).toBeLessThanOrEqual(8);
     const alarm = small.findings.find((one) => one.rule === 'bags.spread' && one.severity === 'stop');
-    expect(alarm?.says).toContain('2 bags at hand');
+    expect(alarm?.says).toContain('Bags at hand: 2');
     const ours = planOf(square(13), area, mortar);
     expect(ours.bags.low).toBeLessThanOrEqual(8);
     expect(ours.bags.labelWouldSay).toBeGreaterThanOrEqual(5);

@@ -69,7 +69,7 @@ export const bedRules = ruleTable({
   },
   'bed.need': {
     title: 'The bed a notch must leave',
-    says: 'The bed left at a {angle} blade covers {grain} for the sand, {warpShare} of the bow the tile may have, {floorTimes} times the dip allowed under one tile (a tile is set to the plane of its neighbours), and all of the back’s relief.',
+    says: 'The bed left at a {angle} blade covers {grain} for the sand, {warpShare} of the bow the tile may have, {floorTimes} times the dip allowed under one tile (a tile is set to the plane of its neighbours), and what of the back’s relief no coat fills.',
     values: { angle: measure(45, '°'), grain: gap(0.55), warpShare: share(0.5), floorTimes: measure(1.5, 'times') },
     source: { ...MODEL, title: 'Our model; its weights are chosen to agree with common practice' },
     standards: BOTH,
