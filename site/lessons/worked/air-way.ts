@@ -1,19 +1,17 @@
+import { airPathMm, bareStripContact } from '@sim/estimate/contact.ts';
 import { inches } from '@sim/units/length.ts';
 
-const lengthMm = inches(24);
-const widthMm = inches(12);
+const tile = { lengthMm: inches(24), widthMm: inches(12) };
 const squareMm = inches(12);
 const bareMm = inches(1 / 2);
 
 /** A long tile combed either way, and a square one whose helper kept back from the line on two meeting sides. */
 export const airWay = {
-  lengthMm,
-  widthMm,
-  /** From the middle of a lane to its open end: half its length. */
-  longWayMm: lengthMm / 2,
-  shortWayMm: widthMm / 2,
+  ...tile,
+  longWayMm: airPathMm(tile, 0),
+  shortWayMm: airPathMm(tile, 90),
   squareMm,
   bareMm,
   leftMm: squareMm - bareMm,
-  bestShare: (squareMm - bareMm) ** 2 / squareMm ** 2,
+  bestShare: bareStripContact({ lengthMm: squareMm, widthMm: squareMm }, bareMm, { along: 1, across: 1 }),
 } as const;
