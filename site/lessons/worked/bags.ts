@@ -1,5 +1,6 @@
 import { countBags } from '@site/islands/figures/bags.ts';
 import { valueOf } from '@sim/rules/rulebook.ts';
+import { formatArea, formatGap } from '@sim/units/format.ts';
 import { squareFeet } from '@sim/units/length.ts';
 
 import { bagRules } from './bag-rules.ts';
@@ -19,6 +20,9 @@ export const bagsWorked = {
   angleDeg: rules.lowDeg,
   bagKg: rules.bagKg,
   bedMm: count.bedMm,
+  /** The sum is done in metric whatever the reader's units: a millimetre of bed is a litre to a square metre. */
+  metricArea: formatArea(areaM2, 'metric'),
+  metricBed: formatGap(count.bedMm, 'metric'),
   backShare: (rules.back.least + rules.back.most) / 2,
   wasteShare,
   bagLitres: rules.yields.usual.toFixed(1),

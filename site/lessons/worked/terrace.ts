@@ -1,4 +1,5 @@
 import { valueOf } from '@sim/rules/rulebook.ts';
+import { formatArea, formatGap } from '@sim/units/format.ts';
 import { inches, squareFeet } from '@sim/units/length.ts';
 
 /** Density of water at 0 °C over that of ice, less one (physical tables: 999.8 and 916.7 kg/m³). */
@@ -20,6 +21,9 @@ const oneDigit = (value: number): string => value.toFixed(1);
 export const terraceWorked = {
   areaM2,
   bedMm,
+  /** The sum is done in metric whatever the reader's units. */
+  metricArea: formatArea(areaM2, 'metric'),
+  metricBed: formatGap(bedMm, 'metric'),
   coverage,
   voidShare: 1 - coverage,
   litres: oneDigit(litres),
