@@ -86,6 +86,12 @@ test('the contents open on a phone by keyboard and lead to a part', async ({ pag
 test('the wall profile comes by link and lasts through the visit', async ({ page }) => {
   await page.goto('/?wall');
   await expect(page.locator('html')).toHaveAttribute('data-wall', '');
+  for (const path of ['/lessons/combing/', '/sources/', '/bench/', '/'])
+    for (const width of [1024, 1280, 1920]) {
+      await page.setViewportSize({ width, height: 800 });
+      await page.goto(path);
+      await fits(page);
+    }
   await page.goto('/lessons/');
   await expect(page.locator('html')).toHaveAttribute('data-wall', '');
   await page.goto('/?wall=off');

@@ -23,7 +23,7 @@ export const moduleTitles: Record<ModuleSlug, string> = {
 export const groupTitles: Record<ModuleGroup, string> = {
   bed: 'The bed',
   hands: 'The hands',
-  tile: 'The tile and the floor',
+  tile: 'Tile and floor',
   place: 'The place',
   job: 'The job',
 };
