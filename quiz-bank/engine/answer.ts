@@ -41,6 +41,7 @@ const otherNames: Partial<Record<Quantity, Record<string, [UnitSystem, number]>>
   volume: { l: ['metric', 1], qt: ['imperial', 1] },
   mass: { kg: ['metric', 1], lb: ['imperial', 1] },
   rate: { 'ft² a bag': ['imperial', 1], 'm² a bag': ['metric', 1], 'ft²': ['imperial', 1], 'm²': ['metric', 1] },
+  hours: { h: ['metric', 1], hours: ['metric', 1], min: ['metric', 1 / 60] },
   minutes: { min: ['metric', 1] },
   count: { bags: ['metric', 1], bag: ['metric', 1], tiles: ['metric', 1], tile: ['metric', 1] },
   times: { '×': ['metric', 1], x: ['metric', 1], times: ['metric', 1] },

@@ -8,7 +8,10 @@ export interface PullBitmap {
   bits: string;
 }
 
-/** What a question shows, as data; the page draws it, to scale. Every picture carries words that say the same. */
+/**
+ * What a question shows, as data; the page draws it, to scale. Every picture carries words that say the same; where
+ * these would be long (readings, a map), `long` has them for whoever can't see the picture.
+ */
 export type Picture =
   | { kind: 'trowel'; trowel: TrowelSetup; words: string }
   | { kind: 'ridges'; trowel: TrowelSetup; bedMm: number | null; words: string }
@@ -24,6 +27,6 @@ export type Picture =
       lettered: boolean;
       words: string;
     }
-  | { kind: 'heights'; columns: number; rows: number; heights: string[]; words: string }
+  | { kind: 'heights'; columns: number; rows: number; heights: string[]; words: string; long: string }
   | { kind: 'gap'; lengthMm: number; bowMm: number; bedMm: number; words: string }
   | { kind: 'layers'; layers: string[]; words: string };

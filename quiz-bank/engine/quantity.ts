@@ -2,8 +2,8 @@ import type { UnitSystem } from '../../simulations/units/format.ts';
 import { MM_PER_INCH } from '../../simulations/units/length.ts';
 import { squareFeet } from '../../simulations/units/length.ts';
 
-/** What kind of number is asked for. Base units: mm, share 0…1, m², litres, kg, minutes, and plain counts. */
-export type Quantity = 'length' | 'gap' | 'share' | 'area' | 'volume' | 'mass' | 'rate' | 'minutes' | 'count' | 'times';
+/** What kind of number is asked for. Base units: mm, share 0…1, m², litres, kg, minutes (for hours too), and plain counts. */
+export type Quantity = 'length' | 'gap' | 'share' | 'area' | 'volume' | 'mass' | 'rate' | 'minutes' | 'hours' | 'count' | 'times';
 
 /** 0.45359237 kg exactly (international yard and pound agreement, 1959). */
 export const KG_PER_POUND = 0.45359237;
@@ -31,6 +31,7 @@ const units: Record<Quantity, Record<UnitSystem, Unit>> = {
   // Area one bag covers.
   rate: { imperial: { name: 'ft² a bag', base: squareFeet(1) }, metric: { name: 'm² a bag', base: 1 } },
   minutes: same('min'),
+  hours: same('h', 60),
   count: same(''),
   times: same('×'),
 };

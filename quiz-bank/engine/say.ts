@@ -1,4 +1,5 @@
 import type { TrowelSetup } from '../../simulations/bed/types.ts';
+import { formatSpan } from '../../simulations/rules/say.ts';
 import { formatArea, formatGap, formatLength, formatShare, type UnitSystem } from '../../simulations/units/format.ts';
 import { asFraction } from '../../simulations/units/fraction.ts';
 import type { Mm } from '../../simulations/units/length.ts';
@@ -15,6 +16,8 @@ export interface Say {
   t(name: string, values?: Values): string;
   length(length: Mm, denominator?: number): string;
   gap(length: Mm): string;
+  /** A length across a floor: feet or metres. */
+  span(length: Mm): string;
   area(areaM2: number): string;
   share(share: number): string;
   /** Litres or US quarts. */
@@ -69,6 +72,7 @@ export function speaker(units: UnitSystem, name: string, words: Words, shared: W
     length: (length, denominator) =>
       !imperial && length >= 100 ? `${trimmed(length, 0)} mm` : formatLength(length, units, denominator),
     gap: (length) => formatGap(length, units),
+    span: (length) => formatSpan(length, units),
     area: (areaM2) => formatArea(areaM2, units),
     share: formatShare,
     volume: (litres) => (imperial ? `${trimmed(litres / LITRES_PER_QUART, 2)} qt` : `${trimmed(litres, 2)} L`),

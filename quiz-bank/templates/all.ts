@@ -1,9 +1,30 @@
 import type { Template } from '../engine/template.ts';
+import { lipFromOffset } from './bowed-tile/lip-from-offset.ts';
+import { lippageAllowed } from './bowed-tile/lippage-allowed.ts';
+import { longestOffset } from './bowed-tile/longest-offset.ts';
+import { middleOfABow } from './bowed-tile/middle-of-a-bow.ts';
+import { whatToDoWithIt } from './bowed-tile/what-to-do-with-it.ts';
+import { withinItsLimit } from './bowed-tile/within-its-limit.ts';
 import { bareStrip } from './combing/bare-strip.ts';
 import { combDirection } from './combing/comb-direction.ts';
 import { lowestAngle } from './combing/lowest-angle.ts';
 import { whatToChange } from './combing/what-to-change.ts';
 import { whichPatchesPass } from './combing/which-patches-pass.ts';
+import { looseKitchen } from './finding-the-cause/loose-kitchen.ts';
+import { readTheSigns } from './finding-the-cause/read-the-signs.ts';
+import { testThatSettlesIt } from './finding-the-cause/test-that-settles-it.ts';
+import { whatToDoNextTime } from './finding-the-cause/what-to-do-next-time.ts';
+import { bedOverADip } from './flat-first/bed-over-a-dip.ts';
+import { bedWithinItsMortar } from './flat-first/bed-within-its-mortar.ts';
+import { flatEnough } from './flat-first/flat-enough.ts';
+import { whereToWork } from './flat-first/where-to-work.ts';
+import { whichLimit } from './flat-first/which-limit.ts';
+import { bagsForAFloor } from './how-much-to-buy/bags-for-a-floor.ts';
+import { coatInTheCount } from './how-much-to-buy/coat-in-the-count.ts';
+import { enoughOnTheTruck } from './how-much-to-buy/enough-on-the-truck.ts';
+import { powderFromTheBed } from './how-much-to-buy/powder-from-the-bed.ts';
+import { tilesOnAFloor } from './how-much-to-buy/tiles-on-a-floor.ts';
+import { whichTakesMost } from './how-much-to-buy/which-takes-most.ts';
 import { enoughWater } from './mixing/enough-water.ts';
 import { liftTheBag } from './mixing/lift-the-bag.ts';
 import { partBagWater } from './mixing/part-bag-water.ts';
@@ -18,32 +39,43 @@ import { wornTeeth } from './reading-a-notch/worn-teeth.ts';
 import { howFar } from './setting/how-far.ts';
 import { oneStroke } from './setting/one-stroke.ts';
 import { roomInTheJoint } from './setting/room-in-the-joint.ts';
+import { glassOnItsBed } from './small-tile-and-mosaics/glass-on-its-bed.ts';
+import { knockedFlat } from './small-tile-and-mosaics/knocked-flat.ts';
+import { notchForASheet } from './small-tile-and-mosaics/notch-for-a-sheet.ts';
+import { squeezeUp } from './small-tile-and-mosaics/squeeze-up.ts';
+import { veeUnderASheet } from './small-tile-and-mosaics/vee-under-a-sheet.ts';
+import { cureInTheCold } from './time-and-weather/cure-in-the-cold.ts';
+import { openToday } from './time-and-weather/open-today.ts';
+import { shortestFirst } from './time-and-weather/shortest-first.ts';
+import { spreadAhead } from './time-and-weather/spread-ahead.ts';
+import { stillGood } from './time-and-weather/still-good.ts';
+import { cableResistance } from './under-boards-and-membranes/cable-resistance.ts';
+import { combOverCable } from './under-boards-and-membranes/comb-over-cable.ts';
+import { matCavities } from './under-boards-and-membranes/mat-cavities.ts';
+import { twoLayers } from './under-boards-and-membranes/two-layers.ts';
+import { whoseWord } from './under-boards-and-membranes/whose-word.ts';
+import { deckGate } from './wet-outdoors-heated/deck-gate.ts';
+import { fallOfADeck } from './wet-outdoors-heated/fall-of-a-deck.ts';
+import { shareForThePlace } from './wet-outdoors-heated/share-for-the-place.ts';
+import { strengthThatIsLeft } from './wet-outdoors-heated/strength-that-is-left.ts';
+import { waterUnderTheTile } from './wet-outdoors-heated/water-under-the-tile.ts';
 import { firstTouch } from './what-the-ridges-are-for/first-touch.ts';
 import { moveWhichWay } from './what-the-ridges-are-for/move-which-way.ts';
 import { wayOutForAir } from './what-the-ridges-are-for/way-out-for-air.ts';
 
 /** Every template, module by module. A new one is asked, marked and tested from the day it stands here. */
 export const templates: readonly Template[] = [
-  firstTouch,
-  moveWhichWay,
-  wayOutForAir,
-  angleAndLeastBed,
-  bedLeft,
-  leastToMost,
-  readTheLabel,
-  sameMortar,
-  wornTeeth,
-  enoughWater,
-  liftTheBag,
-  partBagWater,
-  stiffBatch,
-  whatTheRidgeSays,
-  bareStrip,
-  combDirection,
-  lowestAngle,
-  whatToChange,
-  whichPatchesPass,
-  howFar,
-  oneStroke,
-  roomInTheJoint,
+  firstTouch, moveWhichWay, wayOutForAir,
+  angleAndLeastBed, bedLeft, leastToMost, readTheLabel, sameMortar, wornTeeth,
+  enoughWater, liftTheBag, partBagWater, stiffBatch, whatTheRidgeSays,
+  bareStrip, combDirection, lowestAngle, whatToChange, whichPatchesPass,
+  howFar, oneStroke, roomInTheJoint,
+  lipFromOffset, lippageAllowed, longestOffset, middleOfABow, whatToDoWithIt, withinItsLimit,
+  bedOverADip, bedWithinItsMortar, flatEnough, whereToWork, whichLimit,
+  glassOnItsBed, knockedFlat, notchForASheet, squeezeUp, veeUnderASheet,
+  cableResistance, combOverCable, matCavities, twoLayers, whoseWord,
+  deckGate, fallOfADeck, shareForThePlace, strengthThatIsLeft, waterUnderTheTile,
+  cureInTheCold, openToday, shortestFirst, spreadAhead, stillGood,
+  bagsForAFloor, coatInTheCount, enoughOnTheTruck, powderFromTheBed, tilesOnAFloor, whichTakesMost,
+  looseKitchen, readTheSigns, testThatSettlesIt, whatToDoNextTime,
 ];

@@ -1,8 +1,16 @@
 import type { WordList } from '../../engine/compose.ts';
+import { bowedTile } from './bowed-tile.ts';
 import { combing } from './combing.ts';
+import { findingTheCause } from './finding-the-cause.ts';
+import { flatFirst } from './flat-first.ts';
+import { howMuchToBuy } from './how-much-to-buy.ts';
 import { mixing } from './mixing.ts';
 import { readingANotch } from './reading-a-notch.ts';
 import { setting } from './setting.ts';
+import { smallTileAndMosaics } from './small-tile-and-mosaics.ts';
+import { timeAndWeather } from './time-and-weather.ts';
+import { underBoardsAndMembranes } from './under-boards-and-membranes.ts';
+import { wetOutdoorsHeated } from './wet-outdoors-heated.ts';
 import { whatTheRidgesAreFor } from './what-the-ridges-are-for.ts';
 import { shared } from './shared.ts';
 
@@ -14,6 +22,14 @@ export const english: WordList = {
     ...mixing,
     ...combing,
     ...setting,
+    ...bowedTile,
+    ...flatFirst,
+    ...smallTileAndMosaics,
+    ...underBoardsAndMembranes,
+    ...wetOutdoorsHeated,
+    ...timeAndWeather,
+    ...howMuchToBuy,
+    ...findingTheCause,
   },
   shared,
 };

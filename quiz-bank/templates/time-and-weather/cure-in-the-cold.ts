@@ -1,0 +1,25 @@
+import { coldFactor } from '../../../simulations/mortar/weather.ts';
+import { valueOf } from '../../../simulations/rules/rulebook.ts';
+import { template } from '../../engine/template.ts';
+
+/** How much longer a cold floor must be left alone. */
+export const cureInTheCold = template({
+  id: 'time-and-weather/cure-in-the-cold',
+  outcomes: ['open-time'],
+  ideas: [],
+  draw: (draw) => {
+    const from = valueOf('time.cold', 'from');
+    const step = valueOf('time.cold', 'step');
+    return { from, step, temperatureC: from - step * draw.pick([0.5, 1, 1.5, 2]), hours: draw.pick([12, 16, 24]) };
+  },
+  pose: ({ from, step, temperatureC, hours }, say) => {
+    const value = coldFactor(temperatureC, from, step) * hours * 60;
+    return {
+      story: [say.t('story', { hours, from: say.temperature(from), now: say.temperature(temperatureC), step: say.units === 'imperial' ? `${Math.round(step * 1.8)} °F` : `${step} °C` })],
+      ask: say.t('ask'),
+      answer: { kind: 'number', quantity: 'hours', value, tolerance: 0.06 * value, digits: 0, ideas: [] },
+      why: [say.t('why', { times: coldFactor(temperatureC, from, step).toFixed(1), value: say.number(value, 'hours', 0) })],
+      rules: ['time.cold', 'time.temperature'],
+    };
+  },
+});

@@ -1,0 +1,29 @@
+import { leastFall } from '../../../simulations/estimate/floor-plan.ts';
+import { feet } from '../../../simulations/units/length.ts';
+import { template } from '../../engine/template.ts';
+import { mortarLevels } from '../../wrong-ideas/mortar-levels.ts';
+
+/** How much lower the drain end of a deck must be. */
+export const fallOfADeck = template({
+  id: 'wet-outdoors-heated/fall-of-a-deck',
+  outcomes: ['water-in-voids', 'coverage-by-place'],
+  ideas: ['mortar-levels'],
+  draw: (draw) => ({ runMm: feet(draw.whole(6, 24)), otherMm: feet(draw.whole(30, 80)) }),
+  pose: ({ runMm, otherMm }, say) => {
+    const value = leastFall(runMm);
+    return {
+      story: [say.t('story', { run: say.span(runMm), other: say.span(otherMm) })],
+      ask: say.t('ask'),
+      answer: {
+        kind: 'number',
+        quantity: 'length',
+        value,
+        tolerance: 5,
+        digits: say.units === 'imperial' ? 2 : 0,
+        ideas: [{ idea: mortarLevels.id, value: mortarLevels.fallOfBaseMm() }],
+      },
+      why: [say.t('why', { fall: say.length(value), run: say.span(runMm) })],
+      rules: ['substrate.slope', 'exterior.gate'],
+    };
+  },
+});
