@@ -21,11 +21,12 @@ export interface Draw {
 function hash(name: string): number {
   let value = 0x811c9dc5;
   for (let at = 0; at < name.length; at++) value = Math.imul(value ^ name.charCodeAt(at), 0x01000193);
-  // A last mixing, because the generator's first output follows its seed closely.
   value = Math.imul(value ^ (value >>> 16), 0x7feb352d);
   value = Math.imul(value ^ (value >>> 15), 0x846ca68b);
   return value ^ (value >>> 16);
 }
+
+const WARM_UP = 32;
 
 /**
  * Opens the stream of a name. Each use of chance has its own name, so that what a question draws for its job can't put
@@ -33,6 +34,9 @@ function hash(name: string): number {
  */
 export function drawFrom(...name: (string | number)[]): Draw {
   const stream = xoroshiro128plus(hash(name.join('|')));
+  // The generator's state starts as its seed and that seed's complement, so its first outputs are much alike whatever
+  // the seed; they are thrown away.
+  for (let skipped = 0; skipped < WARM_UP; skipped++) stream.next();
   const whole = (least: number, most: number): number => uniformInt(stream, least, most);
   const pick = <T>(list: readonly T[]): T => {
     if (list.length === 0) throw new Error('A draw from an empty list.');

@@ -15,8 +15,16 @@ export interface PullBitmap {
 export type Picture =
   | { kind: 'trowel'; trowel: TrowelSetup; words: string }
   | { kind: 'ridges'; trowel: TrowelSetup; bedMm: number | null; words: string }
-  | { kind: 'pull'; lengthMm: number; widthMm: number; pull: PullBitmap; lettered: boolean; words: string }
-  | { kind: 'pulls'; lengthMm: number; widthMm: number; pulls: PullBitmap[]; words: string }
+  | {
+      kind: 'pull';
+      lengthMm: number;
+      widthMm: number;
+      pull: PullBitmap;
+      lettered: boolean;
+      words: string;
+      long: string;
+    }
+  | { kind: 'pulls'; lengthMm: number; widthMm: number; pulls: PullBitmap[]; words: string; long: string }
   | {
       kind: 'comb';
       lengthMm: number;

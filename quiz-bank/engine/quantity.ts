@@ -3,7 +3,8 @@ import { MM_PER_INCH } from '../../simulations/units/length.ts';
 import { squareFeet } from '../../simulations/units/length.ts';
 
 /** What kind of number is asked for. Base units: mm, share 0…1, m², litres, kg, minutes (for hours too), and plain counts. */
-export type Quantity = 'length' | 'gap' | 'share' | 'area' | 'volume' | 'mass' | 'rate' | 'minutes' | 'hours' | 'count' | 'times';
+export type Quantity =
+  'length' | 'gap' | 'share' | 'area' | 'volume' | 'mass' | 'rate' | 'minutes' | 'hours' | 'count' | 'times';
 
 /** 0.45359237 kg exactly (international yard and pound agreement, 1959). */
 export const KG_PER_POUND = 0.45359237;

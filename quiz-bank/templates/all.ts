@@ -5,9 +5,16 @@ import { longestOffset } from './bowed-tile/longest-offset.ts';
 import { middleOfABow } from './bowed-tile/middle-of-a-bow.ts';
 import { whatToDoWithIt } from './bowed-tile/what-to-do-with-it.ts';
 import { withinItsLimit } from './bowed-tile/within-its-limit.ts';
+import { backInTheHand } from './buttering-the-back/back-in-the-hand.ts';
+import { bothFaces } from './buttering-the-back/both-faces.ts';
+import { coatOrNot } from './buttering-the-back/coat-or-not.ts';
+import { reliefTakes } from './buttering-the-back/relief-takes.ts';
+import { smoothCoat } from './buttering-the-back/smooth-coat.ts';
 import { bareStrip } from './combing/bare-strip.ts';
 import { combDirection } from './combing/comb-direction.ts';
+import { howWasItCombed } from './combing/how-was-it-combed.ts';
 import { lowestAngle } from './combing/lowest-angle.ts';
+import { swirledTileLifted } from './combing/swirled-tile-lifted.ts';
 import { whatToChange } from './combing/what-to-change.ts';
 import { whichPatchesPass } from './combing/which-patches-pass.ts';
 import { looseKitchen } from './finding-the-cause/loose-kitchen.ts';
@@ -25,11 +32,24 @@ import { enoughOnTheTruck } from './how-much-to-buy/enough-on-the-truck.ts';
 import { powderFromTheBed } from './how-much-to-buy/powder-from-the-bed.ts';
 import { tilesOnAFloor } from './how-much-to-buy/tiles-on-a-floor.ts';
 import { whichTakesMost } from './how-much-to-buy/which-takes-most.ts';
+import { halfBond } from './large-tile-and-panels/half-bond.ts';
+import { howItIsSet } from './large-tile-and-panels/how-it-is-set.ts';
+import { howManyTimesShorter } from './large-tile-and-panels/how-many-times-shorter.ts';
+import { jointForARunningBond } from './large-tile-and-panels/joint-for-a-running-bond.ts';
+import { notchForLargeTile } from './large-tile-and-panels/notch-for-large-tile.ts';
+import { panelLifted } from './large-tile-and-panels/panel-lifted.ts';
 import { enoughWater } from './mixing/enough-water.ts';
 import { liftTheBag } from './mixing/lift-the-bag.ts';
 import { partBagWater } from './mixing/part-bag-water.ts';
 import { stiffBatch } from './mixing/stiff-batch.ts';
 import { whatTheRidgeSays } from './mixing/what-the-ridge-says.ts';
+import { barestSquare } from './pulling-a-tile/barest-square.ts';
+import { enoughTiles } from './pulling-a-tile/enough-tiles.ts';
+import { fiveDabs } from './pulling-a-tile/five-dabs.ts';
+import { itSoundsHollow } from './pulling-a-tile/it-sounds-hollow.ts';
+import { rankThePulls } from './pulling-a-tile/rank-the-pulls.ts';
+import { readThePull } from './pulling-a-tile/read-the-pull.ts';
+import { threeTilesLifted } from './pulling-a-tile/three-tiles-lifted.ts';
 import { angleAndLeastBed } from './reading-a-notch/angle-and-least-bed.ts';
 import { bedLeft } from './reading-a-notch/bed-left.ts';
 import { leastToMost } from './reading-a-notch/least-to-most.ts';
@@ -39,6 +59,8 @@ import { wornTeeth } from './reading-a-notch/worn-teeth.ts';
 import { howFar } from './setting/how-far.ts';
 import { oneStroke } from './setting/one-stroke.ts';
 import { roomInTheJoint } from './setting/room-in-the-joint.ts';
+import { stripesOnTheBack } from './setting/stripes-on-the-back.ts';
+import { whatItComesTo } from './setting/what-it-comes-to.ts';
 import { glassOnItsBed } from './small-tile-and-mosaics/glass-on-its-bed.ts';
 import { knockedFlat } from './small-tile-and-mosaics/knocked-flat.ts';
 import { notchForASheet } from './small-tile-and-mosaics/notch-for-a-sheet.ts';
@@ -62,20 +84,94 @@ import { waterUnderTheTile } from './wet-outdoors-heated/water-under-the-tile.ts
 import { firstTouch } from './what-the-ridges-are-for/first-touch.ts';
 import { moveWhichWay } from './what-the-ridges-are-for/move-which-way.ts';
 import { wayOutForAir } from './what-the-ridges-are-for/way-out-for-air.ts';
+import { whereTheAirWas } from './what-the-ridges-are-for/where-the-air-was.ts';
 
 /** Every template, module by module. A new one is asked, marked and tested from the day it stands here. */
 export const templates: readonly Template[] = [
-  firstTouch, moveWhichWay, wayOutForAir,
-  angleAndLeastBed, bedLeft, leastToMost, readTheLabel, sameMortar, wornTeeth,
-  enoughWater, liftTheBag, partBagWater, stiffBatch, whatTheRidgeSays,
-  bareStrip, combDirection, lowestAngle, whatToChange, whichPatchesPass,
-  howFar, oneStroke, roomInTheJoint,
-  lipFromOffset, lippageAllowed, longestOffset, middleOfABow, whatToDoWithIt, withinItsLimit,
-  bedOverADip, bedWithinItsMortar, flatEnough, whereToWork, whichLimit,
-  glassOnItsBed, knockedFlat, notchForASheet, squeezeUp, veeUnderASheet,
-  cableResistance, combOverCable, matCavities, twoLayers, whoseWord,
-  deckGate, fallOfADeck, shareForThePlace, strengthThatIsLeft, waterUnderTheTile,
-  cureInTheCold, openToday, shortestFirst, spreadAhead, stillGood,
-  bagsForAFloor, coatInTheCount, enoughOnTheTruck, powderFromTheBed, tilesOnAFloor, whichTakesMost,
-  looseKitchen, readTheSigns, testThatSettlesIt, whatToDoNextTime,
+  firstTouch,
+  moveWhichWay,
+  wayOutForAir,
+  whereTheAirWas,
+  angleAndLeastBed,
+  bedLeft,
+  leastToMost,
+  readTheLabel,
+  sameMortar,
+  wornTeeth,
+  enoughWater,
+  liftTheBag,
+  partBagWater,
+  stiffBatch,
+  whatTheRidgeSays,
+  bareStrip,
+  combDirection,
+  howWasItCombed,
+  lowestAngle,
+  swirledTileLifted,
+  whatToChange,
+  whichPatchesPass,
+  howFar,
+  oneStroke,
+  roomInTheJoint,
+  stripesOnTheBack,
+  whatItComesTo,
+  barestSquare,
+  enoughTiles,
+  fiveDabs,
+  itSoundsHollow,
+  rankThePulls,
+  readThePull,
+  threeTilesLifted,
+  backInTheHand,
+  bothFaces,
+  coatOrNot,
+  reliefTakes,
+  smoothCoat,
+  lipFromOffset,
+  lippageAllowed,
+  longestOffset,
+  middleOfABow,
+  whatToDoWithIt,
+  withinItsLimit,
+  bedOverADip,
+  bedWithinItsMortar,
+  flatEnough,
+  whereToWork,
+  whichLimit,
+  glassOnItsBed,
+  knockedFlat,
+  notchForASheet,
+  squeezeUp,
+  veeUnderASheet,
+  cableResistance,
+  combOverCable,
+  matCavities,
+  twoLayers,
+  whoseWord,
+  deckGate,
+  fallOfADeck,
+  shareForThePlace,
+  strengthThatIsLeft,
+  waterUnderTheTile,
+  halfBond,
+  howItIsSet,
+  howManyTimesShorter,
+  jointForARunningBond,
+  notchForLargeTile,
+  panelLifted,
+  cureInTheCold,
+  openToday,
+  shortestFirst,
+  spreadAhead,
+  stillGood,
+  bagsForAFloor,
+  coatInTheCount,
+  enoughOnTheTruck,
+  powderFromTheBed,
+  tilesOnAFloor,
+  whichTakesMost,
+  looseKitchen,
+  readTheSigns,
+  testThatSettlesIt,
+  whatToDoNextTime,
 ];

@@ -20,7 +20,13 @@ export const lipFromOffset = template({
   ideas: ['half-offset-is-fine', 'allowed-for-measured', 'press-out-the-bow'],
   draw: (draw) => {
     const [name, share] = draw.pick(offsets);
-    return { name, share, lengthMm: inches(draw.pick([24, 36, 48])), bowMm: draw.step(0.6, 1.4, 0.1), allowedMm: draw.pick([2, 2.3, 2.6]) };
+    return {
+      name,
+      share,
+      lengthMm: inches(draw.pick([24, 36, 48])),
+      bowMm: draw.step(0.6, 1.4, 0.1),
+      allowedMm: draw.pick([2, 2.3, 2.6]),
+    };
   },
   pose: ({ name, share, lengthMm, bowMm, allowedMm }, say) => {
     const value = lippageShare(share) * bowMm;
@@ -43,10 +49,16 @@ export const lipFromOffset = template({
           ...(share === halfOffsetIsFine.share
             ? [{ idea: halfOffsetIsFine.id, value: 0 }]
             : [{ idea: pressOutTheBow.id, value: pressOutTheBow.bowLeftMm() }]),
-          { idea: allowedForMeasured.id, value: lippageShare(share) * allowedForMeasured.bowMm({ measuredMm: bowMm, allowedMm }) },
+          {
+            idea: allowedForMeasured.id,
+            value: lippageShare(share) * allowedForMeasured.bowMm({ measuredMm: bowMm, allowedMm }),
+          },
         ],
       },
-      why: [say.t('why', { share: say.share(lippageShare(share)), bow: say.gap(bowMm), lip: say.gap(value) }), say.t('why-third')],
+      why: [
+        say.t('why', { share: say.share(lippageShare(share)), bow: say.gap(bowMm), lip: say.gap(value) }),
+        say.t('why-third'),
+      ],
       rules: ['lippage.bow', 'lippage.actual', 'offset.third'],
     };
   },

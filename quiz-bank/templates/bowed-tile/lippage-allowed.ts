@@ -37,11 +37,16 @@ export const lippageAllowed = template({
         value,
         tolerance: 0.12,
         digits: say.units === 'imperial' ? 3 : 1,
-        ideas: [
-          { idea: allowedForMeasured.id, value: free + allowedForMeasured.bowMm({ measuredMm, allowedMm }) },
-        ],
+        ideas: [{ idea: allowedForMeasured.id, value: free + allowedForMeasured.bowMm({ measuredMm, allowedMm }) }],
       },
-      why: [say.t('why', { joint: say.length(jointMm), free: say.gap(free), measured: say.gap(measuredMm), sum: say.gap(value) })],
+      why: [
+        say.t('why', {
+          joint: say.length(jointMm),
+          free: say.gap(free),
+          measured: say.gap(measuredMm),
+          sum: say.gap(value),
+        }),
+      ],
       rules: [rule, 'lippage.actual'],
     };
   },

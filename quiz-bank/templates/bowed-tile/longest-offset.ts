@@ -14,7 +14,10 @@ export const longestOffset = template({
     const lengthMm = inches(draw.pick([8, 12, 16, 18, 24, 24, 36, 48]));
     const widthMm = lengthMm / draw.pick([2, 4]);
     const mockUpApproved = draw.chance(0.25);
-    const { share } = offsetLimit(drawnArea({ mockUpApproved, pattern: 'offset', tile: { lengthMm, widthMm } }), 'north-america');
+    const { share } = offsetLimit(
+      drawnArea({ mockUpApproved, pattern: 'offset', tile: { lengthMm, widthMm } }),
+      'north-america',
+    );
     return { lengthMm, widthMm, mockUpApproved, share };
   },
   pose: ({ lengthMm, widthMm, mockUpApproved, share }, say) => {
@@ -28,9 +31,17 @@ export const longestOffset = template({
         value,
         tolerance: 3.2,
         digits: say.units === 'imperial' ? 2 : 0,
-        ideas: share < halfOffsetIsFine.share ? [{ idea: halfOffsetIsFine.id, value: halfOffsetIsFine.offsetMm(lengthMm) }] : [],
+        ideas:
+          share < halfOffsetIsFine.share
+            ? [{ idea: halfOffsetIsFine.id, value: halfOffsetIsFine.offsetMm(lengthMm) }]
+            : [],
       },
-      why: [say.t(share < 0.5 ? 'why-third' : mockUpApproved ? 'why-mock-up' : 'why-short', { offset: say.length(value), side: say.length(valueOf('offset.third', 'side')) })],
+      why: [
+        say.t(share < 0.5 ? 'why-third' : mockUpApproved ? 'why-mock-up' : 'why-short', {
+          offset: say.length(value),
+          side: say.length(valueOf('offset.third', 'side')),
+        }),
+      ],
       rules: ['offset.third', 'lippage.bow'],
     };
   },

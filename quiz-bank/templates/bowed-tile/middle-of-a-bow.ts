@@ -3,24 +3,24 @@ import { meanBedMm } from '../../../simulations/trowel/notch.ts';
 import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { atAngle, narrow, squares } from '../../jobs/trowels.ts';
-import { depthIsTheBed } from '../../wrong-ideas/depth-is-the-bed.ts';
 import { pressOutTheBow } from '../../wrong-ideas/press-out-the-bow.ts';
 
 /** How much of the crown of a bowed tile the mortar can reach: what lies there, over the gap there. */
 export const middleOfABow = template({
   id: 'bowed-tile/middle-of-a-bow',
   outcomes: ['measure-warp', 'judge-coverage'],
-  ideas: ['press-out-the-bow', 'depth-is-the-bed'],
+  ideas: ['press-out-the-bow'],
   draw: (draw) => {
     const trowel = atAngle(draw.pick([...squares.slice(2), ...narrow]), draw.pick([45, 60]));
     const bedMm = meanBedMm(trowel);
     const bowMm = draw.step(0.8, 2.6, 0.1);
     const endMm = Math.max(valueOf('bed.least', 'bed'), 0.85 * bedMm);
     const value = bedMm / (endMm + bowMm);
-    return value > 0.92 || value < 0.45 ? null : { trowel, bedMm, bowMm, endMm, value, lengthMm: inches(draw.pick([24, 36, 48])) };
+    return value > 0.92 || value < 0.45
+      ? null
+      : { trowel, bedMm, bowMm, endMm, value, lengthMm: inches(draw.pick([24, 36, 48])) };
   },
   pose: ({ trowel, bedMm, bowMm, endMm, value, lengthMm }, say) => {
-    const byDepth = Math.min(1, depthIsTheBed.bedMm(trowel) / (endMm + bowMm));
     const pressed = Math.min(1, bedMm / (endMm + pressOutTheBow.bowLeftMm()));
     return {
       story: [say.t('story', { length: say.length(lengthMm), notch: say.notch(trowel), angle: trowel.angleDeg })],
@@ -37,12 +37,12 @@ export const middleOfABow = template({
         value,
         tolerance: 0.03,
         digits: 0,
-        ideas: [
-          { idea: pressOutTheBow.id, value: pressed },
-          ...(Math.abs(byDepth - pressed) <= 0.07 || Math.abs(byDepth - value) <= 0.07 ? [] : [{ idea: depthIsTheBed.id, value: byDepth }]),
-        ],
+        ideas: [{ idea: pressOutTheBow.id, value: pressed }],
       },
-      why: [say.t('why', { gap: say.gap(endMm + bowMm), bed: say.gap(bedMm), share: say.share(value) }), say.t('why-spring')],
+      why: [
+        say.t('why', { gap: say.gap(endMm + bowMm), bed: say.gap(bedMm), share: say.share(value) }),
+        say.t('why-spring'),
+      ],
       rules: ['bed.need', 'butter.recommended'],
     };
   },

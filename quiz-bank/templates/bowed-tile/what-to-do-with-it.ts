@@ -28,7 +28,9 @@ export const whatToDoWithIt = template({
     if (Math.abs(bowMm / limitMm - 1) < 0.12 || Math.abs(bedMm / needMm - 1) < 0.06) return null;
     const todo = bowMm > limitMm ? 'send' : bedMm < needMm ? 'coat' : 'set';
     // Each of the three ends comes up about as often.
-    return draw.chance(todo === 'send' ? 0.45 : todo === 'set' ? 1 : 0.9) ? { lengthMm, edge, trowel, limitMm, bowMm, bedMm, needMm, todo } : null;
+    return draw.chance(todo === 'send' ? 0.45 : todo === 'set' ? 1 : 0.9)
+      ? { lengthMm, edge, trowel, limitMm, bowMm, bedMm, needMm, todo }
+      : null;
   },
   pose: ({ lengthMm, edge, trowel, limitMm, bowMm, bedMm, needMm, todo }, say) => ({
     story: [say.t('story', { length: say.length(lengthMm), edge: say.t(edge), notch: say.notch(trowel) })],
@@ -48,7 +50,14 @@ export const whatToDoWithIt = template({
         { text: say.t('bigger'), idea: biggerIsSafer.id },
       ],
     },
-    why: [say.t(`why-${todo}`, { bow: say.gap(bowMm), limit: say.gap(limitMm), bed: say.gap(bedMm), need: say.gap(needMm) })],
+    why: [
+      say.t(`why-${todo}`, {
+        bow: say.gap(bowMm),
+        limit: say.gap(limitMm),
+        bed: say.gap(bedMm),
+        need: say.gap(needMm),
+      }),
+    ],
     rules: ['bed.need', 'butter.recommended', edge === 'rectified' ? 'warp.rectified' : 'warp.porcelain'],
   }),
 });

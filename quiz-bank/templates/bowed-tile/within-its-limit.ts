@@ -14,9 +14,15 @@ export const withinItsLimit = template({
     const edge = draw.pick(['rectified', 'calibrated'] as const);
     const { tile } = drawnArea({ tile: { lengthMm, widthMm: lengthMm / 2, edge } });
     const limit = allowedWarp(tile, lengthMm, 'north-america');
-    const other = allowedWarp({ ...tile, edge: edge === 'rectified' ? 'calibrated' : 'rectified' }, lengthMm, 'north-america').mm;
+    const other = allowedWarp(
+      { ...tile, edge: edge === 'rectified' ? 'calibrated' : 'rectified' },
+      lengthMm,
+      'north-america',
+    ).mm;
     const measuredMm = draw.step(0.3, 3, 0.1);
-    return [limit.mm, other].every((one) => Math.abs(measuredMm / one - 1) > 0.12) ? { lengthMm, edge, measuredMm, limit, other } : null;
+    return [limit.mm, other].every((one) => Math.abs(measuredMm / one - 1) > 0.12)
+      ? { lengthMm, edge, measuredMm, limit, other }
+      : null;
   },
   pose: ({ lengthMm, edge, measuredMm, limit, other }, say) => {
     const passes = measuredMm <= limit.mm;
@@ -24,7 +30,13 @@ export const withinItsLimit = template({
     return {
       story: [say.t('story', { length: say.length(lengthMm), edge: say.t(edge), measured: say.gap(measuredMm) })],
       ask: say.t('ask'),
-      picture: { kind: 'gap', lengthMm, bowMm: measuredMm, bedMm: 1, words: say.t('picture', { measured: say.gap(measuredMm) }) },
+      picture: {
+        kind: 'gap',
+        lengthMm,
+        bowMm: measuredMm,
+        bedMm: 1,
+        words: say.t('picture', { measured: say.gap(measuredMm) }),
+      },
       answer: {
         kind: 'judge',
         passes,

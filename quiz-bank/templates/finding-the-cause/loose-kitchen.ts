@@ -31,12 +31,19 @@ export const looseKitchen = template({
     answer: {
       kind: 'all',
       boxes: [
-        ...shown.map(({ find, bad }) => ({ text: say.t(`${find}-${bad ? 'bad' : 'good'}`), right: bad, idea: bad ? (overlooks[find] ?? null) : null })),
+        ...shown.map(({ find, bad }) => ({
+          text: say.t(`${find}-${bad ? 'bad' : 'good'}`),
+          right: bad,
+          idea: bad ? (overlooks[find] ?? null) : null,
+        })),
         // A sound is a sign, never a cause.
         ...(hollow ? [{ text: say.t('hollow'), right: false, idea: hollowIsLoose.id }] : []),
       ],
     },
-    why: [...shown.filter(({ bad }) => bad).map(({ find }) => say.t(`why-${find}`)), ...(hollow ? [say.t('why-hollow')] : [])],
+    why: [
+      ...shown.filter(({ bad }) => bad).map(({ find }) => say.t(`why-${find}`)),
+      ...(hollow ? [say.t('why-hollow')] : []),
+    ],
     rules: ['board.bed', 'board.fasteners', 'comb.straight', 'substrate.stiffness', 'sampling.sound', 'coverage.dry'],
   }),
 });

@@ -20,7 +20,9 @@ export const readTheSigns = template({
       right: say.t(`cause-${failure.name}`),
       wrong: [
         ...others.map(({ name }) => ({ text: say.t(`cause-${name}`), idea: null })),
-        ...(failure.name === blameTheNotch.cause ? [] : [{ text: say.t(`cause-${blameTheNotch.cause}`), idea: blameTheNotch.id }]),
+        ...(failure.name === blameTheNotch.cause
+          ? []
+          : [{ text: say.t(`cause-${blameTheNotch.cause}`), idea: blameTheNotch.id }]),
       ],
     },
     why: [say.t(`why-${failure.name}`)],

@@ -3,7 +3,9 @@ import { failures } from '../../jobs/failures.ts';
 import { biggerIsSafer } from '../../wrong-ideas/bigger-is-safer.ts';
 import { hollowIsLoose } from '../../wrong-ideas/hollow-is-loose.ts';
 
-const tested = failures.filter(({ name }) => ['skinned', 'sealed-slab', 'wet-back', 'powder', 'board-seam', 'not-moved'].includes(name));
+const tested = failures.filter(({ name }) =>
+  ['skinned', 'sealed-slab', 'wet-back', 'powder', 'board-seam', 'not-moved'].includes(name),
+);
 
 /** Which simple test tells whether a suspected cause is the cause. */
 export const testThatSettlesIt = template({
@@ -12,7 +14,14 @@ export const testThatSettlesIt = template({
   ideas: ['hollow-is-loose', 'bigger-is-safer'],
   draw: (draw) => {
     const failure = draw.pick(tested);
-    return { failure, told: draw.whole(0, 1), others: draw.some(tested.filter(({ name }) => name !== failure.name), 1) };
+    return {
+      failure,
+      told: draw.whole(0, 1),
+      others: draw.some(
+        tested.filter(({ name }) => name !== failure.name),
+        1,
+      ),
+    };
   },
   pose: ({ failure, told, others }, say) => ({
     story: [say.t(`suspect-${failure.name}-${told}`)],

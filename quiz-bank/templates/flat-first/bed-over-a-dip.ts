@@ -17,7 +17,9 @@ export const bedOverADip = template({
   pose: ({ trowel, dipMm }, say) => {
     const bed = meanBedMm(trowel);
     return {
-      story: [say.t('story', { notch: say.notch(trowel), angle: trowel.angleDeg, bed: say.gap(bed), dip: say.gap(dipMm) })],
+      story: [
+        say.t('story', { notch: say.notch(trowel), angle: trowel.angleDeg, bed: say.gap(bed), dip: say.gap(dipMm) }),
+      ],
       ask: say.t('ask'),
       answer: {
         kind: 'number',

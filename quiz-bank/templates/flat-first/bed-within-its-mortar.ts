@@ -17,12 +17,15 @@ export const bedWithinItsMortar = template({
     const dipMm = inches(draw.pick([1 / 16, 1 / 8, 3 / 16, 1 / 4, 5 / 16, 3 / 8, 1 / 2]));
     const most = mostBed(kind);
     const other = mostBed(kind === 'thin-set' ? 'large-and-heavy' : 'thin-set');
-    return [most, other].every((one) => Math.abs((bedMm + dipMm) / one - 1) > 0.08) ? { kind, bedMm, dipMm, most, other } : null;
+    return [most, other].every((one) => Math.abs((bedMm + dipMm) / one - 1) > 0.08)
+      ? { kind, bedMm, dipMm, most, other }
+      : null;
   },
   pose: ({ kind, bedMm, dipMm, most, other }, say) => {
     const sum = bedMm + dipMm;
     const passes = sum <= most;
-    const reason = (limit: number) => say.t(sum <= limit ? 'under' : 'over', { sum: say.length(sum), limit: say.length(limit) });
+    const reason = (limit: number) =>
+      say.t(sum <= limit ? 'under' : 'over', { sum: say.length(sum), limit: say.length(limit) });
     return {
       story: [say.t('story', { bed: say.length(bedMm), dip: say.length(dipMm), kind: say.t(kind) })],
       ask: say.t('ask'),

@@ -12,7 +12,10 @@ export const whereToWork = template({
   ideas: [],
   draw: (draw) => {
     const limitMm = valueOf('flatness.large', 'long');
-    const [low, high] = draw.some(Array.from({ length: SIDE * SIDE }, (_, at) => at), 2);
+    const [low, high] = draw.some(
+      Array.from({ length: SIDE * SIDE }, (_, at) => at),
+      2,
+    );
     const steps = Array.from({ length: SIDE * SIDE }, (_, at) => {
       if (at === low) return -draw.whole(5, 8);
       if (at === high) return draw.whole(5, 8);
@@ -23,7 +26,9 @@ export const whereToWork = template({
   pose: ({ steps, low, high, fill, limitMm }, say) => {
     const cell = (at: number) => cellName(at % SIDE, Math.floor(at / SIDE));
     // Thirty-seconds of an inch, or millimetres near enough to them.
-    const heights = steps.map((step) => (step === 0 ? '0' : `${step > 0 ? '+' : '−'}${say.length(inches(Math.abs(step) / 32))}`));
+    const heights = steps.map((step) =>
+      step === 0 ? '0' : `${step > 0 ? '+' : '−'}${say.length(inches(Math.abs(step) / 32))}`,
+    );
     return {
       story: [say.t('story', { limit: say.length(limitMm), over: say.span(valueOf('flatness.large', 'longOver')) })],
       ask: say.t(fill ? 'ask-fill' : 'ask-grind'),
@@ -36,7 +41,12 @@ export const whereToWork = template({
         long: say.t('picture-long', { readings: heights.map((height, at) => `${cell(at)} ${height}`).join(', ') }),
       },
       answer: { kind: 'mark', columns: SIDE, rows: SIDE, right: [cell(fill ? low : high)], ideas: [] },
-      why: [say.t(fill ? 'why-fill' : 'why-grind', { cell: cell(fill ? low : high), height: heights[fill ? low : high] ?? '' })],
+      why: [
+        say.t(fill ? 'why-fill' : 'why-grind', {
+          cell: cell(fill ? low : high),
+          height: heights[fill ? low : high] ?? '',
+        }),
+      ],
       rules: ['flatness.large', 'flatness.first'],
     };
   },

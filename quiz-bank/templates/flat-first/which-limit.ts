@@ -16,7 +16,10 @@ export const whichLimit = template({
     const size = draw.pick(tiles);
     const { limit, decision } = flatnessToReach(drawnArea({ tile: size }), 'north-america');
     const large = decision.rule === 'flatness.large';
-    const other = flatnessToReach(drawnArea({ tile: { lengthMm: inches(large ? 8 : 24), widthMm: inches(8) } }), 'north-america').limit;
+    const other = flatnessToReach(
+      drawnArea({ tile: { lengthMm: inches(large ? 8 : 24), widthMm: inches(8) } }),
+      'north-america',
+    ).limit;
     return draw.chance(large ? 0.7 : 1) ? { size, limit, other, rule: decision.rule } : null;
   },
   pose: ({ size, limit, other, rule }, say) => {
@@ -33,7 +36,13 @@ export const whichLimit = template({
           { text: say.t('bigger'), idea: biggerIsSafer.id },
         ],
       },
-      why: [say.t(rule === 'flatness.large' ? 'why-large' : 'why-small', { dip: say.length(limit.dipMm), over: say.span(limit.overMm), edge: say.length(valueOf('large.threshold', 'edge')) })],
+      why: [
+        say.t(rule === 'flatness.large' ? 'why-large' : 'why-small', {
+          dip: say.length(limit.dipMm),
+          over: say.span(limit.overMm),
+          edge: say.length(valueOf('large.threshold', 'edge')),
+        }),
+      ],
       rules: [rule, 'flatness.first'],
     };
   },

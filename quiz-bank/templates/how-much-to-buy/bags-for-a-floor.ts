@@ -36,7 +36,14 @@ export const bagsForAFloor = template({
         [say.t('waste'), say.share(waste)],
       ],
       ask: say.t('ask'),
-      answer: { kind: 'number', quantity: 'count', value, tolerance: 0, digits: 0, ideas: held === value ? [] : [{ idea: bagYieldIsMine.id, value: held }] },
+      answer: {
+        kind: 'number',
+        quantity: 'count',
+        value,
+        tolerance: 0,
+        digits: 0,
+        ideas: held === value ? [] : [{ idea: bagYieldIsMine.id, value: held }],
+      },
       why: [say.t('why', { exact: exact.toFixed(1), value })],
       rules: [rule, 'waste.mortar', 'bags.round-up'],
     };

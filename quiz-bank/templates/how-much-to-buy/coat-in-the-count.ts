@@ -37,7 +37,15 @@ export const coatInTheCount = template({
           ...(bedBags === noCoat ? [] : [{ idea: bagYieldIsMine.id, value: bedBags }]),
         ],
       },
-      why: [say.t('why', { bags: bedBags, coat: say.share(share), waste: say.share(waste), exact: exact.toFixed(1), value })],
+      why: [
+        say.t('why', {
+          bags: bedBags,
+          coat: say.share(share),
+          waste: say.share(waste),
+          exact: exact.toFixed(1),
+          value,
+        }),
+      ],
       rules: ['butter.extra', 'waste.mortar', 'bags.round-up'],
     };
   },

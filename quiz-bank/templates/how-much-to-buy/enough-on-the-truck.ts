@@ -21,7 +21,9 @@ export const enoughOnTheTruck = template({
     const low = Math.ceil(areaM2 / valueOf(rule, 'most'));
     const high = Math.ceil(areaM2 / valueOf(rule, 'least'));
     const bags = draw.chance(0.5) ? high + draw.whole(0, 1) : Math.max(1, low - draw.whole(1, 3));
-    return low < 2 || (bags >= low && bags < high) ? null : { rule, trowel, areaM2, low, high, bags, least: valueOf(rule, 'least'), most: valueOf(rule, 'most') };
+    return low < 2 || (bags >= low && bags < high)
+      ? null
+      : { rule, trowel, areaM2, low, high, bags, least: valueOf(rule, 'least'), most: valueOf(rule, 'most') };
   },
   pose: ({ rule, trowel, areaM2, low, high, bags, least, most }, say) => {
     const passes = bags >= high;
@@ -36,10 +38,10 @@ export const enoughOnTheTruck = template({
         kind: 'judge',
         passes,
         verdictIdea: passes ? null : bagYieldIsMine.id,
-        right: say.t(passes ? 'covers' : 'short', { low, high, bags }),
+        right: say.t(passes ? 'covers' : 'short'),
         wrong: [
-          { text: say.t(passes ? 'short-wrong' : 'covers-wrong', { low: low + 2, high: Math.max(1, bags) , bags }), idea: null },
-          { text: say.t('headline', { bags }), idea: bagYieldIsMine.id },
+          { text: say.t(passes ? 'short' : 'covers'), idea: null },
+          { text: say.t('headline'), idea: bagYieldIsMine.id },
           { text: say.t('depth'), idea: depthIsTheBed.id },
         ],
         verdicts: { yes: say.t('yes'), no: say.t('no') },

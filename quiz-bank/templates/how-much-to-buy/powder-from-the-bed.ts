@@ -12,7 +12,12 @@ export const powderFromTheBed = template({
   ideas: ['depth-is-the-bed', 'v-like-square'],
   draw: (draw) => {
     const trowel = atAngle(draw.pick([...squares.slice(2), ...narrow, ...vees.slice(0, 2)]), draw.pick([45, 60]));
-    return { trowel, bedMm: meanBedMm(trowel), areaM2: draw.pick([5, 8, 10, 15, 20]), rate: valueOf('rate.dry-per-mm', 'rate') };
+    return {
+      trowel,
+      bedMm: meanBedMm(trowel),
+      areaM2: draw.pick([5, 8, 10, 15, 20]),
+      rate: valueOf('rate.dry-per-mm', 'rate'),
+    };
   },
   pose: ({ trowel, bedMm, areaM2, rate }, say) => {
     const value = rate * bedMm * areaM2;
@@ -33,7 +38,9 @@ export const powderFromTheBed = template({
         digits: 0,
         ideas: [
           { idea: depthIsTheBed.id, value: rate * depthIsTheBed.bedMm(trowel) * areaM2 },
-          ...(trowel.shape === 'v' ? [{ idea: vLikeSquare.id, value: rate * meanBedMm(vLikeSquare.squares(trowel)) * areaM2 }] : []),
+          ...(trowel.shape === 'v'
+            ? [{ idea: vLikeSquare.id, value: rate * meanBedMm(vLikeSquare.squares(trowel)) * areaM2 }]
+            : []),
         ],
       },
       why: [say.t('why', { bed: say.gap(bedMm), value: say.mass(value) })],

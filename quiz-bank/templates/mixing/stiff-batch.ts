@@ -12,9 +12,9 @@ export const stiffBatch = template({
     const potMin = draw.pick([90, 120, 180, 240]);
     const ageMin = draw.step(20, 330, 10);
     // Clear of the limit on either side, and not absurd.
-    return Math.abs(ageMin / potMin - 1) < 0.2 || ageMin / potMin > 1.6
-      ? null
-      : { potMin, ageMin, looks: draw.whole(0, 2) };
+    if (Math.abs(ageMin / potMin - 1) < 0.2 || ageMin / potMin > 1.6) return null;
+    // Live and dead batches come up about as often.
+    return draw.chance(ageMin > potMin ? 1 : 0.55) ? { potMin, ageMin, looks: draw.whole(0, 2) } : null;
   },
   pose: ({ potMin, ageMin, looks }, say) => {
     const dead = ageMin > potMin;

@@ -1,22 +1,22 @@
 import { template } from '../../engine/template.ts';
-import { narrow, square, vees } from '../../jobs/trowels.ts';
+import { square, vee } from '../../jobs/trowels.ts';
 import { depthIsTheBed } from '../../wrong-ideas/depth-is-the-bed.ts';
 import { vLikeSquare } from '../../wrong-ideas/v-like-square.ts';
 import { widthForDepth } from '../../wrong-ideas/width-for-depth.ts';
 
-const blades = [
-  ...narrow,
-  ...vees.filter(({ widthMm, depthMm }) => widthMm !== depthMm),
-  square(3 / 8, 1 / 4, 1 / 4),
-  square(1 / 2, 3 / 8, 1 / 2),
-];
+/** Widths and depths a blade may be cut to, inches. */
+const sizes = [3 / 16, 1 / 4, 5 / 16, 3 / 8, 7 / 16, 1 / 2, 5 / 8];
 
 /** Measure a blade, say its name. */
 export const readTheLabel = template({
   id: 'reading-a-notch/read-the-label',
   outcomes: ['read-a-label'],
   ideas: ['width-for-depth', 'depth-is-the-bed', 'v-like-square'],
-  draw: (draw) => ({ trowel: draw.pick(blades), measure: draw.whole(0, 1) }),
+  draw: (draw) => {
+    const [width = 1 / 4, depth = 3 / 8] = draw.some(sizes, 2);
+    const trowel = draw.chance(0.4) ? vee(width, depth) : square(width, depth, draw.pick([width, width, depth]));
+    return { trowel, measure: draw.whole(0, 1) };
+  },
   pose: ({ trowel, measure }, say) => {
     const byDepth = { ...trowel, widthMm: trowel.depthMm };
     const measures = [

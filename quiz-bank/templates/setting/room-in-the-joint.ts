@@ -13,13 +13,12 @@ export const roomInTheJoint = template({
   draw: (draw) => {
     const trowel = draw.pick([...squares.slice(2), ...narrow, ...uneven]);
     const jointMm = inches(draw.pick([1 / 16, 1 / 8, 3 / 16, 1 / 4, 5 / 16, 3 / 8, 1 / 2]));
-    return Math.abs(jointMm - trowel.widthMm) < 0.5 && draw.chance(0.7) ? null : { trowel, jointMm };
+    const room = jointMm >= trowel.widthMm - 1e-9;
+    return draw.chance(room ? 1 : 0.75) ? { trowel, jointMm } : null;
   },
   pose: ({ trowel, jointMm }, say) => {
     const passes = jointMm >= trowel.widthMm - 1e-9;
-    const swapped = widthForDepth.swaps(trowel).widthMm;
-    const reason = (need: number) =>
-      say.t(jointMm >= need - 1e-9 ? 'room' : 'no-room', { joint: say.length(jointMm), need: say.length(need) });
+    const deep = widthForDepth.swaps(trowel).widthMm;
     return {
       story: [say.t('story', { notch: say.notch(trowel), joint: say.length(jointMm) })],
       ask: say.t('ask'),
@@ -27,11 +26,13 @@ export const roomInTheJoint = template({
         kind: 'judge',
         passes,
         verdictIdea: passes ? null : pressingIsEnough.id,
-        right: reason(trowel.widthMm),
+        right: say.t(passes ? 'room' : 'no-room'),
         wrong: [
-          ...(swapped === trowel.widthMm ? [] : [{ text: reason(swapped), idea: widthForDepth.id }]),
+          { text: say.t(passes ? 'no-room' : 'room'), idea: null },
+          deep === trowel.widthMm
+            ? { text: say.t('plenty'), idea: biggerIsSafer.id }
+            : { text: say.t(jointMm >= deep - 1e-9 ? 'deep' : 'not-deep'), idea: widthForDepth.id },
           { text: say.t('pressed'), idea: pressingIsEnough.id },
-          { text: say.t('plenty', { notch: say.notch(trowel) }), idea: biggerIsSafer.id },
         ],
         verdicts: { yes: say.t('yes'), no: say.t('no') },
       },

@@ -17,11 +17,23 @@ export const glassOnItsBed = template({
     const full = share >= need;
     const thin = bedMm <= most;
     // Passing and failing about as often; a tile that fails twice would have two right reasons.
-    return !full && !thin ? null : full && thin ? { share, bedMm, need, most, full, thin } : draw.chance(0.5) ? { share, bedMm, need, most, full, thin } : null;
+    return !full && !thin
+      ? null
+      : full && thin
+        ? { share, bedMm, need, most, full, thin }
+        : draw.chance(0.5)
+          ? { share, bedMm, need, most, full, thin }
+          : null;
   },
   pose: ({ share, bedMm, need, most, full, thin }, say) => {
     const passes = full && thin;
-    const values = { share: say.share(share), need: say.share(need), bed: say.length(bedMm), most: say.length(most), eighty: say.share(eightyAnywhere.required()) };
+    const values = {
+      share: say.share(share),
+      need: say.share(need),
+      bed: say.length(bedMm),
+      most: say.length(most),
+      eighty: say.share(eightyAnywhere.required()),
+    };
     const right = !full ? 'bare' : !thin ? 'thick' : 'fine';
     return {
       story: [say.t('story', values)],
@@ -29,12 +41,20 @@ export const glassOnItsBed = template({
       answer: {
         kind: 'judge',
         passes,
-        verdictIdea: right === 'bare' && share >= eightyAnywhere.required() ? eightyAnywhere.id : right === 'thick' ? mortarLevels.id : null,
+        verdictIdea:
+          right === 'bare' && share >= eightyAnywhere.required()
+            ? eightyAnywhere.id
+            : right === 'thick'
+              ? mortarLevels.id
+              : null,
         right: say.t(right, values),
         wrong: [
-          ...['bare', 'thick', 'fine'].filter((one) => one !== right && !(one === 'bare' && full) && !(one === 'thick' && thin)).map((one) => ({ text: say.t(one === 'fine' ? 'fine-wrong' : one, values), idea: null })),
-          { text: say.t('eighty', values), idea: eightyAnywhere.id },
-          { text: say.t('any-thick'), idea: mortarLevels.id },
+          ...['bare', 'thick', 'fine']
+            .filter((one) => one !== right)
+            .map((one) => ({ text: say.t(one, values), idea: null })),
+          right === 'thick'
+            ? { text: say.t('any-thick'), idea: mortarLevels.id }
+            : { text: say.t('eighty', values), idea: eightyAnywhere.id },
         ],
       },
       why: [say.t(`why-${right}`, values)],

@@ -9,7 +9,9 @@ export const knockedFlat = template({
   id: 'small-tile-and-mosaics/knocked-flat',
   outcomes: ['flatten-ridges', 'bed-from-ridge'],
   ideas: ['depth-is-the-bed', 'v-like-square'],
-  draw: (draw) => ({ trowel: atAngle(draw.pick([...squares.slice(1, 4), ...narrow, ...vees]), draw.pick([60, 75, 90])) }),
+  draw: (draw) => ({
+    trowel: atAngle(draw.pick([...squares.slice(1, 4), ...narrow, ...vees]), draw.pick([60, 75, 90])),
+  }),
   pose: ({ trowel }, say) => {
     const height = ridgeHeightMm(trowel);
     const bed = meanBedMm(trowel);

@@ -25,19 +25,53 @@ export const notchForASheet = template({
       jointMm: inches(draw.pick([1 / 16, 1 / 8])),
       tile: { material: glass ? 'glass' : 'mosaic', lengthMm: inches(12), widthMm: inches(12), pieceMm, thicknessMm },
     });
-    const minCoverage = coverageToReach({ standards: 'north-america', exposure, surface: 'wall', kind: glass ? 'glass' : 'tile', thicknessMm }).value;
-    const question = { area, standards: 'north-america' as const, need: bedNeed(area, 'north-america'), minCoverage, mostMm: mostBed('thin-set') };
+    const minCoverage = coverageToReach({
+      standards: 'north-america',
+      exposure,
+      surface: 'wall',
+      kind: glass ? 'glass' : 'tile',
+      thicknessMm,
+    }).value;
+    const question = {
+      area,
+      standards: 'north-america' as const,
+      need: bedNeed(area, 'north-america'),
+      minCoverage,
+      mostMm: mostBed('thin-set'),
+    };
     const { pick, rejected } = chooseNotch(question, notchesFor('north-america', null));
-    const refused = rejected.filter(({ refusal }) => refusal !== null).map(({ notch }) => ({ ...notch, angleDeg: 60, wearMm: 0 }));
+    const refused = rejected
+      .filter(({ refusal }) => refusal !== null)
+      .map(({ notch }) => ({ ...notch, angleDeg: 60, wearMm: 0 }));
     const veeRefused = refused.find(({ shape }) => shape === 'v');
     const tooMuch = refused.filter(({ shape, widthMm }) => shape === 'square' && widthMm >= 6.3);
-    if (!pick || tooMuch.length === 0) return null;
-    return { glass, exposure, pieceMm, thicknessMm, jointMm: area.jointMm, right: { ...pick.notch, angleDeg: 60, wearMm: 0 }, flatten: pick.flatten, vee: veeRefused ?? null, biggest: biggerIsSafer.picks(tooMuch), minCoverage };
+    // Most sheets want their ridges levelled; those that don't are drawn more often, or one answer would always do.
+    if (!pick || tooMuch.length === 0 || !draw.chance(pick.flatten ? 0.4 : 1)) return null;
+    return {
+      glass,
+      exposure,
+      pieceMm,
+      thicknessMm,
+      jointMm: area.jointMm,
+      right: { ...pick.notch, angleDeg: 60, wearMm: 0 },
+      flatten: pick.flatten,
+      vee: veeRefused ?? null,
+      biggest: biggerIsSafer.picks(tooMuch),
+      minCoverage,
+    };
   },
   pose: ({ glass, exposure, pieceMm, thicknessMm, jointMm, right, flatten, vee, biggest, minCoverage }, say) => {
-    const says = (trowel: typeof right, flat: boolean) => say.t(flat ? 'flat' : 'standing', { notch: say.notch(trowel) });
+    const says = (trowel: typeof right, flat: boolean) =>
+      say.t(flat ? 'flat' : 'standing', { notch: say.notch(trowel) });
     return {
-      story: [say.t(glass ? 'story-glass' : 'story', { piece: say.length(pieceMm), thick: say.length(thicknessMm), joint: say.length(jointMm), place: say.t(exposure) })],
+      story: [
+        say.t(glass ? 'story-glass' : 'story', {
+          piece: say.length(pieceMm),
+          thick: say.length(thicknessMm),
+          joint: say.length(jointMm),
+          place: say.t(exposure),
+        }),
+      ],
       ask: say.t('ask'),
       answer: {
         kind: 'one',
@@ -45,14 +79,21 @@ export const notchForASheet = template({
         wrong: [
           { text: says(right, !flatten), idea: flatten ? pressingIsEnough.id : null },
           { text: says(biggest, false), idea: biggerIsSafer.id },
-          ...(vee && right.shape !== 'v' ? [{ text: says(vee, false), idea: vLikeSquare.id }] : [{ text: says(biggest, true), idea: biggerIsSafer.id }]),
+          ...(vee && right.shape !== 'v'
+            ? [{ text: says(vee, false), idea: vLikeSquare.id }]
+            : [{ text: says(biggest, true), idea: biggerIsSafer.id }]),
         ],
       },
       why: [
         say.t('why', { notch: say.notch(right), need: say.share(minCoverage) }),
         say.t(glass ? 'why-glass' : flatten ? 'why-flat' : 'why-standing', { need: say.share(minCoverage) }),
       ],
-      rules: ['bed.need', 'mosaic.flatten', 'mosaic.rise', ...(glass ? (['glass.flatten', 'glass.mortar'] as const) : [])],
+      rules: [
+        'bed.need',
+        'mosaic.flatten',
+        'mosaic.rise',
+        ...(glass ? (['glass.flatten', 'glass.mortar'] as const) : []),
+      ],
     };
   },
 });

@@ -13,21 +13,38 @@ export const squeezeUp = template({
   outcomes: ['squeeze-up'],
   ideas: ['bigger-is-safer', 'v-like-square'],
   draw: (draw) => {
-    const trowel = atAngle(draw.pick([...squares.slice(2, 4), ...narrow.slice(0, 1), square(3 / 16)]), draw.pick([45, 60, 75]));
+    const trowel = atAngle(
+      draw.pick([...squares.slice(2, 4), ...narrow.slice(0, 1), square(3 / 16)]),
+      draw.pick([45, 60, 75]),
+    );
     const pieceMm = inches(draw.pick([3 / 4, 1, 1.5, 2]));
     const jointMm = inches(draw.pick([1 / 16, 1 / 8, 3 / 16]));
     const thickMm = inches(draw.pick([5 / 32, 3 / 16, 1 / 4, 5 / 16]));
     const bedMm = meanBedMm(trowel);
     const riseMm = riseInJoints(bedMm, valueOf('bed.least', 'bed'), { lengthMm: pieceMm, widthMm: pieceMm }, jointMm);
     const roomMm = thickMm * valueOf('mosaic.rise', 'share');
-    return riseMm < 0.2 || riseMm > 2 * thickMm || Math.abs(riseMm / roomMm - 1) < 0.12 ? null : { trowel, pieceMm, jointMm, thickMm, bedMm, riseMm, roomMm };
+    return riseMm < 0.2 ||
+      riseMm > 2 * thickMm ||
+      Math.abs(riseMm / roomMm - 1) < 0.12 ||
+      !draw.chance(riseMm > roomMm ? 0.3 : 1)
+      ? null
+      : { trowel, pieceMm, jointMm, thickMm, bedMm, riseMm, roomMm };
   },
   pose: ({ trowel, pieceMm, jointMm, thickMm, bedMm, riseMm, roomMm }, say) => {
     const passes = riseMm <= roomMm;
-    const reason = (rise: number) => say.t(rise <= roomMm ? 'under' : 'over', { rise: say.gap(rise), room: say.gap(roomMm) });
+    const reason = (rise: number) =>
+      say.t(rise <= roomMm ? 'under' : 'over', { rise: say.gap(rise), room: say.gap(roomMm) });
     const otherRise = Math.max(0.1, passes ? riseMm + roomMm : riseMm - 0.8 * (riseMm - 0.3 * roomMm));
     return {
-      story: [say.t('story', { piece: say.length(pieceMm), joint: say.length(jointMm), thick: say.length(thickMm), notch: say.notch(trowel), angle: trowel.angleDeg })],
+      story: [
+        say.t('story', {
+          piece: say.length(pieceMm),
+          joint: say.length(jointMm),
+          thick: say.length(thickMm),
+          notch: say.notch(trowel),
+          angle: trowel.angleDeg,
+        }),
+      ],
       facts: [
         [say.t('bed'), say.gap(bedMm)],
         [say.t('least'), say.gap(valueOf('bed.least', 'bed'))],
@@ -47,7 +64,13 @@ export const squeezeUp = template({
         ],
         verdicts: { yes: say.t('yes'), no: say.t('no') },
       },
-      why: [say.t('why', { over: say.gap(bedMm - valueOf('bed.least', 'bed')), rise: say.gap(riseMm), room: say.gap(roomMm) })],
+      why: [
+        say.t('why', {
+          over: say.gap(bedMm - valueOf('bed.least', 'bed')),
+          rise: say.gap(riseMm),
+          room: say.gap(roomMm),
+        }),
+      ],
       rules: ['mosaic.rise', 'bed.least'],
     };
   },

@@ -15,10 +15,19 @@ export const cureInTheCold = template({
   pose: ({ from, step, temperatureC, hours }, say) => {
     const value = coldFactor(temperatureC, from, step) * hours * 60;
     return {
-      story: [say.t('story', { hours, from: say.temperature(from), now: say.temperature(temperatureC), step: say.units === 'imperial' ? `${Math.round(step * 1.8)} °F` : `${step} °C` })],
+      story: [
+        say.t('story', {
+          hours,
+          from: say.temperature(from),
+          now: say.temperature(temperatureC),
+          step: say.units === 'imperial' ? `${Math.round(step * 1.8)} °F` : `${step} °C`,
+        }),
+      ],
       ask: say.t('ask'),
       answer: { kind: 'number', quantity: 'hours', value, tolerance: 0.06 * value, digits: 0, ideas: [] },
-      why: [say.t('why', { times: coldFactor(temperatureC, from, step).toFixed(1), value: say.number(value, 'hours', 0) })],
+      why: [
+        say.t('why', { times: coldFactor(temperatureC, from, step).toFixed(1), value: say.number(value, 'hours', 0) }),
+      ],
       rules: ['time.cold', 'time.temperature'],
     };
   },

@@ -19,12 +19,20 @@ export const openToday = template({
   ideas: ['skin-is-fine'],
   draw: (draw) => {
     const sheetMin = draw.pick([15, 20, 25, 30, 40, 50]);
-    const weather: Weather = { temperatureC: valueOf('time.reference', 'temperature'), wind: draw.pick(['still', 'breeze', 'windy']), sun: draw.chance(0.5) };
+    const weather: Weather = {
+      temperatureC: valueOf('time.reference', 'temperature'),
+      wind: draw.pick(['still', 'breeze', 'windy']),
+      sun: draw.chance(0.5),
+    };
     return { sheetMin, weather, potMin: valueOf('time.pot-life', 'hours') * 60, value: minutes(sheetMin, weather) };
   },
   pose: ({ sheetMin, weather, potMin, value }, say) => ({
     story: [
-      say.t('story', { sheet: say.number(sheetMin, 'minutes', 0), temperature: say.temperature(weather.temperatureC), pot: say.number(potMin, 'minutes', 0) }),
+      say.t('story', {
+        sheet: say.number(sheetMin, 'minutes', 0),
+        temperature: say.temperature(weather.temperatureC),
+        pot: say.number(potMin, 'minutes', 0),
+      }),
       say.t(`sky-${weather.wind}-${weather.sun ? 'sun' : 'shade'}`),
     ],
     facts: [

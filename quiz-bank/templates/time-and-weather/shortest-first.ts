@@ -30,12 +30,28 @@ export const shortestFirst = template({
     ask: say.t('ask'),
     answer: {
       kind: 'order',
-      steps: days.map(({ temperatureC, wind, sun }) => say.t('day', { temperature: say.temperature(temperatureC), wind: say.t(wind), sky: say.t(sun ? 'sun' : 'shade') })),
+      steps: days.map(({ temperatureC, wind, sun }) =>
+        say.t('day', {
+          temperature: say.temperature(temperatureC),
+          wind: say.t(wind),
+          sky: say.t(sun ? 'sun' : 'shade'),
+        }),
+      ),
       first: say.t('first'),
       last: say.t('last'),
       ideas: [],
     },
-    why: [say.t('why'), ...days.map((day) => say.t('why-each', { temperature: say.temperature(day.temperatureC), wind: say.t(day.wind), sky: say.t(day.sun ? 'sun' : 'shade'), open: say.number(minutes(day), 'minutes', 0) }))],
+    why: [
+      say.t('why'),
+      ...days.map((day) =>
+        say.t('why-each', {
+          temperature: say.temperature(day.temperatureC),
+          wind: say.t(day.wind),
+          sky: say.t(day.sun ? 'sun' : 'shade'),
+          open: say.number(minutes(day), 'minutes', 0),
+        }),
+      ),
+    ],
     rules: ['time.weather', 'time.skin'],
   }),
 });

@@ -16,9 +16,22 @@ export const spreadAhead = template({
   pose: ({ openMin, paceMin, potMin, tiles }, say) => {
     const held = tilesAhead(skinIsFine.minutes({ openMin, potMin }), paceMin);
     return {
-      story: [say.t('story', { open: say.number(openMin, 'minutes', 0), pot: say.number(potMin, 'minutes', 0), pace: say.number(paceMin, 'minutes', 0) })],
+      story: [
+        say.t('story', {
+          open: say.number(openMin, 'minutes', 0),
+          pot: say.number(potMin, 'minutes', 0),
+          pace: say.number(paceMin, 'minutes', 0),
+        }),
+      ],
       ask: say.t('ask'),
-      answer: { kind: 'number', quantity: 'count', value: tiles, tolerance: 0, digits: 0, ideas: held === tiles ? [] : [{ idea: skinIsFine.id, value: held }] },
+      answer: {
+        kind: 'number',
+        quantity: 'count',
+        value: tiles,
+        tolerance: 0,
+        digits: 0,
+        ideas: held === tiles ? [] : [{ idea: skinIsFine.id, value: held }],
+      },
       why: [say.t(openMin < paceMin ? 'why-one' : 'why', { open: openMin, pace: paceMin, tiles })],
       rules: ['time.ahead', 'class.open', 'time.pot-life'],
     };

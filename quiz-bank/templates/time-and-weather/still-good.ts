@@ -13,12 +13,21 @@ export const stillGood = template({
     const ageMin = draw.pick([3, 5, 8, 12, 16, 18, 25, 28, 35, 40]);
     const wet = draw.chance(0.5);
     // A finger that stays clean decides whatever the clock says; a wet one is only asked about inside the open time.
-    return wet && ageMin > openMin ? null : { openMin, ageMin, wet, looks: draw.chance(0.5) };
+    return (wet && ageMin > openMin) || (!wet && draw.chance(0.4))
+      ? null
+      : { openMin, ageMin, wet, looks: draw.chance(0.5) };
   },
   pose: ({ openMin, ageMin, wet, looks }, say) => {
     const inside = ageMin <= openMin;
     return {
-      story: [say.t('story', { age: say.number(ageMin, 'minutes', 0), open: say.number(openMin, 'minutes', 0), looks: say.t(looks ? 'shiny' : 'dull'), finger: say.t(wet ? 'wet' : 'clean') })],
+      story: [
+        say.t('story', {
+          age: say.number(ageMin, 'minutes', 0),
+          open: say.number(openMin, 'minutes', 0),
+          looks: say.t(looks ? 'shiny' : 'dull'),
+          finger: say.t(wet ? 'wet' : 'clean'),
+        }),
+      ],
       ask: say.t('ask'),
       answer: {
         kind: 'judge',
@@ -26,9 +35,11 @@ export const stillGood = template({
         verdictIdea: wet ? null : skinIsFine.id,
         right: say.t(wet ? 'reason-wet' : 'reason-clean'),
         wrong: [
-          { text: say.t(inside ? (wet ? 'reason-clock-over' : 'reason-clock') : 'reason-looks'), idea: wet ? null : skinIsFine.id },
-          { text: say.t('reason-water'), idea: waterBringsItBack.id },
-          { text: say.t('reason-press'), idea: pressingIsEnough.id },
+          { text: say.t(wet ? 'reason-clean' : 'reason-wet'), idea: wet ? null : skinIsFine.id },
+          { text: say.t(inside ? 'reason-clock' : 'reason-looks'), idea: wet ? null : skinIsFine.id },
+          looks
+            ? { text: say.t('reason-water'), idea: waterBringsItBack.id }
+            : { text: say.t('reason-press'), idea: pressingIsEnough.id },
         ],
         verdicts: { yes: say.t('yes'), no: say.t('no') },
       },

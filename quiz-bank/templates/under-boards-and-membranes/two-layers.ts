@@ -16,9 +16,15 @@ export const twoLayers = template({
   ideas: ['bag-yield-is-mine'],
   draw: (draw) => {
     const [rule, trowel] = draw.pick(rates);
-    const middle = (valueOf(rule, 'least') + valueOf(rule, 'most')) / 2;
-    const board = (valueOf('rate.quarter-square', 'least') + valueOf('rate.quarter-square', 'most')) / 2;
-    return { rule, trowel, tileRate: middle, boardRate: board };
+    // A crew's own rates, somewhere between what is published.
+    const between = (id: typeof rule, part: number) =>
+      valueOf(id, 'least') + part * (valueOf(id, 'most') - valueOf(id, 'least'));
+    return {
+      rule,
+      trowel,
+      tileRate: between(rule, draw.step(0, 1, 0.1)),
+      boardRate: between('rate.quarter-square', draw.step(0, 1, 0.1)),
+    };
   },
   pose: ({ rule, trowel, tileRate, boardRate }, say) => {
     const value = 1 / (1 / tileRate + 1 / boardRate);
@@ -29,7 +35,11 @@ export const twoLayers = template({
         [say.t('tile'), say.number(tileRate, 'rate', say.units === 'imperial' ? 0 : 1)],
       ],
       ask: say.t('ask'),
-      picture: { kind: 'layers', layers: ['tile-layer', 'bed', 'board-layer', 'bed-board', 'floor'].map((name) => say.t(name)), words: say.t('picture') },
+      picture: {
+        kind: 'layers',
+        layers: ['tile-layer', 'bed', 'board-layer', 'bed-board', 'floor'].map((name) => say.t(name)),
+        words: say.t('picture'),
+      },
       answer: {
         kind: 'number',
         quantity: 'rate',

@@ -34,7 +34,7 @@ export const whoseWord = template({
       right: say.notch(right),
       wrong: [
         { text: say.notch(chart), idea: oneChartForAll.id },
-        { text: say.notch(biggest), idea: biggerIsSafer.id },
+        { text: say.t('safe', { notch: say.notch(biggest) }), idea: biggerIsSafer.id },
         { text: say.notch(other), idea: oneChartForAll.id },
       ],
     },

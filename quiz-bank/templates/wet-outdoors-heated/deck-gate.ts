@@ -45,7 +45,9 @@ export const deckGate = template({
         boxes: shown.map(({ part, bad }) => ({ text: says(part, bad), right: bad, idea: bad ? holders[part] : null })),
       },
       why: [
-        ...shown.filter(({ bad }) => bad).map(({ part }) => say.t(`why-${part}`, { ...values(true), wet: say.share(wet), least: say.length(fall) })),
+        ...shown
+          .filter(({ bad }) => bad)
+          .map(({ part }) => say.t(`why-${part}`, { ...values(true), wet: say.share(wet), least: say.length(fall) })),
       ],
       rules: ['exterior.gate', 'substrate.slope', 'board.bed', 'coverage.wet', 'exterior.frost'],
     };

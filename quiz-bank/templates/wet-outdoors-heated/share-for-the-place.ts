@@ -3,7 +3,10 @@ import { valueOf } from '../../../simulations/rules/rulebook.ts';
 import { template } from '../../engine/template.ts';
 import { eightyAnywhere } from '../../wrong-ideas/eighty-anywhere.ts';
 
-const places: readonly (Pick<CoveragePlace, 'exposure' | 'surface' | 'kind'> & { name: string; thicknessMm: number })[] = [
+const places: readonly (Pick<CoveragePlace, 'exposure' | 'surface' | 'kind'> & {
+  name: string;
+  thicknessMm: number;
+})[] = [
   { name: 'hall', exposure: 'interior-dry', surface: 'floor', kind: 'tile', thicknessMm: 9 },
   { name: 'office', exposure: 'interior-dry', surface: 'floor', kind: 'tile', thicknessMm: 9 },
   { name: 'kitchen-back', exposure: 'interior-dry', surface: 'wall', kind: 'tile', thicknessMm: 8 },
@@ -27,10 +30,17 @@ export const shareForThePlace = template({
     const { value, rule } = coverageToReach({ standards: 'north-america', ...place });
     // The three figures come up about as often, so that none is a safe guess.
     const panel = valueOf('coverage.panel-floor', 'share');
-    return wanted === (value === eightyAnywhere.required() ? 0 : value === panel ? 1 : 2) ? { place, value, rule } : null;
+    return wanted === (value === eightyAnywhere.required() ? 0 : value === panel ? 1 : 2)
+      ? { place, value, rule }
+      : null;
   },
   pose: ({ place, value, rule }, say) => {
-    const shares = [eightyAnywhere.required(), valueOf('coverage.panel-floor', 'share'), valueOf('coverage.wet', 'share'), valueOf('coverage.as-house-wall', 'share')];
+    const shares = [
+      eightyAnywhere.required(),
+      valueOf('coverage.panel-floor', 'share'),
+      valueOf('coverage.wet', 'share'),
+      valueOf('coverage.as-house-wall', 'share'),
+    ];
     return {
       story: [say.t(`place-${place.name}`)],
       ask: say.t('ask'),
@@ -39,7 +49,10 @@ export const shareForThePlace = template({
         right: say.share(value),
         wrong: shares
           .filter((share) => share !== value)
-          .map((share) => ({ text: say.share(share), idea: share === eightyAnywhere.required() ? eightyAnywhere.id : null })),
+          .map((share) => ({
+            text: say.share(share),
+            idea: share === eightyAnywhere.required() ? eightyAnywhere.id : null,
+          })),
       },
       why: [say.t('why', { share: say.share(value) })],
       rules: [rule, 'coverage.scope'],

@@ -6,7 +6,11 @@ export const waterUnderTheTile = template({
   id: 'wet-outdoors-heated/water-under-the-tile',
   outcomes: ['water-in-voids'],
   ideas: ['average-hides-it'],
-  draw: (draw) => ({ areaM2: draw.pick([8, 12, 16, 20, 25]), bedMm: draw.pick([3, 4, 5]), bonded: draw.step(0.7, 0.92, 0.02) }),
+  draw: (draw) => ({
+    areaM2: draw.pick([8, 12, 16, 20, 25]),
+    bedMm: draw.pick([3, 4, 5]),
+    bonded: draw.step(0.7, 0.92, 0.02),
+  }),
   pose: ({ areaM2, bedMm, bonded }, say) => {
     const value = (1 - bonded) * bedMm * areaM2;
     return {

@@ -1,10 +1,13 @@
 import type { WordList } from '../../engine/compose.ts';
 import { bowedTile } from './bowed-tile.ts';
+import { butteringTheBack } from './buttering-the-back.ts';
 import { combing } from './combing.ts';
 import { findingTheCause } from './finding-the-cause.ts';
 import { flatFirst } from './flat-first.ts';
 import { howMuchToBuy } from './how-much-to-buy.ts';
+import { largeTileAndPanels } from './large-tile-and-panels.ts';
 import { mixing } from './mixing.ts';
+import { pullingATile } from './pulling-a-tile.ts';
 import { readingANotch } from './reading-a-notch.ts';
 import { setting } from './setting.ts';
 import { smallTileAndMosaics } from './small-tile-and-mosaics.ts';
@@ -22,11 +25,14 @@ export const english: WordList = {
     ...mixing,
     ...combing,
     ...setting,
+    ...pullingATile,
+    ...butteringTheBack,
     ...bowedTile,
     ...flatFirst,
     ...smallTileAndMosaics,
     ...underBoardsAndMembranes,
     ...wetOutdoorsHeated,
+    ...largeTileAndPanels,
     ...timeAndWeather,
     ...howMuchToBuy,
     ...findingTheCause,

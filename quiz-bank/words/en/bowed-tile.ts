@@ -20,7 +20,8 @@ export const bowedTile: Record<string, Words> = {
     share: 'Height of the crown beside a neighbour’s end, of its whole height',
     ask: 'How high is the lip where the end of one plank meets its neighbour, from the bow alone?',
     why: 'Beside that end the neighbour stands {share} of its crown of {bow}: {lip}.',
-    'why-third': 'A third instead of a half takes only about a ninth off a smooth bow. It helps more when the ends curl.',
+    'why-third':
+      'A third instead of a half takes only about a ninth off a smooth bow. It helps more when the ends curl.',
   },
   'bowed-tile/longest-offset': {
     story: '{tile} tile in a running bond.',
@@ -52,7 +53,8 @@ export const bowedTile: Record<string, Words> = {
     ask: 'How much of the middle can the mortar reach, roughly?',
     picture: 'From the side, heights drawn twenty times too large: a bow of {bow}.',
     why: 'In the middle the gap is {gap} and there is {bed} of mortar to fill it: about {share}.',
-    'why-spring': 'Leaning on it brings the middle down only while you lean. Fill the bow: more bed, or a coat on the back.',
+    'why-spring':
+      'Leaning on it brings the middle down only while you lean. Fill the bow: more bed, or a coat on the back.',
   },
   'bowed-tile/what-to-do-with-it': {
     story: 'A {edge} porcelain tile, {length} long, ends down, middle up. You comb with a {notch} trowel.',
@@ -69,7 +71,8 @@ export const bowedTile: Record<string, Words> = {
     press: 'Set it and lean on the middle until it stays',
     bigger: 'Take the biggest notch in the truck',
     'why-send': '{bow} is more than the {limit} it may have. It goes back before it is on the floor.',
-    'why-coat': 'It is within its limit, but filling under the bow takes {need} and your comb leaves {bed}. The coat on the back makes up the rest.',
+    'why-coat':
+      'It is within its limit, but filling under the bow takes {need} and your comb leaves {bed}. The coat on the back makes up the rest.',
     'why-set': 'It is within its limit, and the bed of {bed} is more than the {need} it takes.',
   },
 };

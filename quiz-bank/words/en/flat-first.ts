@@ -9,7 +9,8 @@ export const flatFirst: Record<string, Words> = {
     under: 'It is within {limit} in {over}',
     over: 'It is over {limit} in {over}',
     mortar: 'The mortar makes up the rest',
-    'why-large': 'Under tile with an edge of {edge} and more the limit over that span is {limit}. Fill or grind first; the mortar is no leveller.',
+    'why-large':
+      'Under tile with an edge of {edge} and more the limit over that span is {limit}. Fill or grind first; the mortar is no leveller.',
     'why-small': 'Under smaller tile the limit over {over} is {limit}.',
   },
   'flat-first/which-limit': {
@@ -22,7 +23,8 @@ export const flatFirst: Record<string, Words> = {
     'why-small': 'All edges are under {edge}, so it is {dip} in {over}.',
   },
   'flat-first/bed-over-a-dip': {
-    story: 'You comb with a {notch} trowel at {angle}°; elsewhere that comes to a bed of {bed}. In one place the slab dips {dip}, and a helper wants to fill it with the same mortar, so that the tiles come out level.',
+    story:
+      'You comb with a {notch} trowel at {angle}°; elsewhere that comes to a bed of {bed}. In one place the slab dips {dip}, and a helper wants to fill it with the same mortar, so that the tiles come out level.',
     ask: 'How thick would the bed be over the dip?',
     why: '{bed} and {dip} make {sum}. Thick next to thin shrinks unevenly and draws the tile down: patch the dip first.',
   },
@@ -38,10 +40,12 @@ export const flatFirst: Record<string, Words> = {
     fills: 'Mortar fills whatever it meets',
     notch: 'It depends on the notch alone',
     why: '{sum} in all; {kind} may be {limit}.',
-    'why-patch': 'Inside the limit or not, the mortar is not what makes a floor flat: patch first and set in an even bed.',
+    'why-patch':
+      'Inside the limit or not, the mortar is not what makes a floor flat: patch first and set in an even bed.',
   },
   'flat-first/where-to-work': {
-    story: 'A slab for large tile, read under a straightedge of {over}. Each square shows how far it is above (+) or below (−) the line. The limit is {limit}.',
+    story:
+      'A slab for large tile, read under a straightedge of {over}. Each square shows how far it is above (+) or below (−) the line. The limit is {limit}.',
     'ask-fill': 'Which square is filled?',
     'ask-grind': 'Which square is ground?',
     picture: 'Readings in {unit}, square by square.',

@@ -2,7 +2,8 @@ import type { Words } from '../../engine/say.ts';
 
 export const howMuchToBuy: Record<string, Words> = {
   'how-much-to-buy/bags-for-a-floor': {
-    story: 'A floor of {area}, set with a {notch} trowel. You look at the bag, and at what your crew used on its last jobs.',
+    story:
+      'A floor of {area}, set with a {notch} trowel. You look at the bag, and at what your crew used on its last jobs.',
     headline: 'The bag’s headline',
     yours: 'What your crew really gets',
     waste: 'Waste you plan for',
@@ -10,18 +11,17 @@ export const howMuchToBuy: Record<string, Words> = {
     why: 'At your own rate with waste it comes to {exact} bags: {value}, rounded up.',
   },
   'how-much-to-buy/enough-on-the-truck': {
-    story: 'A floor of {area} is to be set with a {notch} trowel. {bags} bags are on the truck. Published rates for that notch, ideal floor and no waste:',
+    story:
+      'A floor of {area} is to be set with a {notch} trowel. {bags} bags are on the truck. Published rates for that notch, ideal floor and no waste:',
     from: 'From',
     to: 'To',
     ask: 'Will it do, before waste? And why?',
     yes: 'It will do',
     no: 'It won’t',
-    covers: 'Even at the leaner rate it takes {high} bags',
-    short: 'Even at the kinder rate it takes {low} bags',
-    'short-wrong': 'Even at the kinder rate it takes {low} bags more',
-    'covers-wrong': 'Even at the leaner rate it takes only {high} bags',
-    headline: 'The headline on the bag says {bags} is enough',
-    depth: 'Count the depth of the notch over the whole floor',
+    covers: 'Even at the leaner rate it is enough',
+    short: 'Even at the kinder rate it is too little',
+    headline: 'The headline on the bag is what one goes by',
+    depth: 'The depth of the notch over the whole floor is what it takes',
     why: 'The rates make {low} to {high} bags; there are {bags}. Waste comes on top.',
   },
   'how-much-to-buy/powder-from-the-bed': {

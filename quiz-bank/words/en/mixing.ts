@@ -15,7 +15,7 @@ export const mixing: Record<string, Words> = {
     ask: 'What do you do?',
     stir: 'Stir it up again as it is and go on',
     discard: 'Throw it away and mix fresh',
-    water: 'Add a splash of water and stir',
+    water: 'Add a splash of water, a cup at the most, and stir',
     deeper: 'Go on with a deeper notch',
     'why-live':
       '{age} is well inside {pot}. It has only stood still; stirring brings it back. Water would make it weaker, and the ridges would slump.',
@@ -42,7 +42,7 @@ export const mixing: Record<string, Words> = {
     'do-good': 'Go on setting as you are',
     'do-dry': 'Mix a fresh batch with the measured water',
     'do-skinned': 'Scrape it off and comb it fresh',
-    'do-water': 'Wet it with a splash of water and go on',
+    'do-water': 'Wet it with a splash of clean water, work that in and go on',
     'do-deeper': 'Go on with the next bigger notch',
     'why-slumps':
       'A mix that slumps has too much water for its powder: no ridge, no valley, no way out for the air. Powder brings it back while it is fresh.',
@@ -74,7 +74,7 @@ export const mixing: Record<string, Words> = {
     bench: 'a bench at knuckle height',
     under: 'It is within {limit}, the most from {where}',
     over: 'It is over {limit}, the most from {where}',
-    knees: 'A straight back makes up for the weight',
+    knees: 'A straight back and bent knees make up for the weight of it',
     why: 'From {place} the most is {limit}, and this is {mass}.',
     caution: 'That is the best case. Reach, turning and the number of bags lower it; follow the rules where you work.',
   },

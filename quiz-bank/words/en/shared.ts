@@ -6,6 +6,7 @@ export const shared: Words = {
   'notch-v': '{size} V',
   'notch-u': '{size} U',
   'notch-slanted': '{size} slanted',
+  'square-bare': '{cell} {bare} bare',
   'way-0-first': 'north and south',
   'way-0-second': 'east and west',
   'way-1-first': 'from the door to the window',

@@ -2,13 +2,16 @@ import type { Words } from '../../engine/say.ts';
 
 export const timeAndWeather: Record<string, Words> = {
   'time-and-weather/spread-ahead': {
-    story: 'The bed stays open {open} today. The batch in the bucket lasts {pot}. With levelling and cleaning you need {pace} a tile.',
+    story:
+      'The bed stays open {open} today. The batch in the bucket lasts {pot}. With levelling and cleaning you need {pace} a tile.',
     ask: 'For how many tiles do you comb at once?',
     why: '{open} over {pace} makes {tiles}, rounded down. The bucket’s time has nothing to do with it.',
-    'why-one': 'At {pace} min a tile not even one fits in {open} min. Comb for one and work faster, or look for a mortar that stays open longer.',
+    'why-one':
+      'At {pace} min a tile not even one fits in {open} min. Comb for one and work faster, or look for a mortar that stays open longer.',
   },
   'time-and-weather/open-today': {
-    story: 'The sheet gives an open time of {sheet} at {temperature} in still air, and a pot life of {pot}. It is {temperature} today.',
+    story:
+      'The sheet gives an open time of {sheet} at {temperature} in still air, and a pot life of {pot}. It is {temperature} today.',
     'sky-still-sun': 'The air is still. The sun lies on the bed.',
     'sky-still-shade': 'The air is still and the bed is in the shade.',
     'sky-breeze-sun': 'There is a breeze, and the sun lies on the bed.',
@@ -36,7 +39,8 @@ export const timeAndWeather: Record<string, Words> = {
     'why-each': '{temperature}, {wind}, {sky}: {open}.',
   },
   'time-and-weather/cure-in-the-cold': {
-    story: 'The sheet says: no foot on it for {hours} hours at {from}. The slab and the room are at {now}. Curing takes twice as long for each {step} colder.',
+    story:
+      'The sheet says: no foot on it for {hours} hours at {from}. The slab and the room are at {now}. Curing takes twice as long for each {step} colder.',
     ask: 'How long do you keep people off?',
     why: '{times} times as long: {value}.',
   },
@@ -51,12 +55,12 @@ export const timeAndWeather: Record<string, Words> = {
     no: 'Scrape it off',
     'reason-wet': 'It still wets what it touches',
     'reason-clean': 'It has skinned over',
-    'reason-clock': 'The clock says there is time',
-    'reason-clock-over': 'The clock says it is over',
-    'reason-looks': 'It still looks right',
+    'reason-clock': 'By the clock there is still time left for it',
+    'reason-looks': 'By its looks it is as good as it was',
     'reason-water': 'A damp sponge makes it good again',
     'reason-press': 'Pressing hard breaks any skin',
     'why-wet': 'A wet finger is the test that counts.',
-    'why-clean': 'A clean finger is a skin, whatever clock and looks say. Pressing leaves the skin where it is, between bed and tile.',
+    'why-clean':
+      'A clean finger is a skin, whatever clock and looks say. Pressing leaves the skin where it is, between bed and tile.',
   },
 };

@@ -2,7 +2,8 @@ import type { Words } from '../../engine/say.ts';
 
 export const underBoardsAndMembranes: Record<string, Words> = {
   'under-boards-and-membranes/two-layers': {
-    story: 'Cement board goes on a wood floor in a bed combed with a {boardNotch} trowel. The tile on it is set with a {tileNotch} trowel.',
+    story:
+      'Cement board goes on a wood floor in a bed combed with a {boardNotch} trowel. The tile on it is set with a {tileNotch} trowel.',
     board: 'A bag under the board covers',
     tile: 'A bag under the tile covers',
     ask: 'How much floor does a bag cover, both layers together?',
@@ -23,13 +24,16 @@ export const underBoardsAndMembranes: Record<string, Words> = {
     why: '{share} of that layer is cavity: {value}. No headline on a bag has it in it.',
   },
   'under-boards-and-membranes/whose-word': {
-    story: 'A thin sheet membrane is bonded to a slab. The chart in the shop says {chart} for the tile that will go on top.',
+    story:
+      'A thin sheet membrane is bonded to a slab. The chart in the shop says {chart} for the tile that will go on top.',
     told: 'The membrane’s sheet says: bond it with a {notch} trowel.',
     silent: 'The membrane’s sheet says nothing about a notch.',
     ask: 'What do you comb with under the membrane?',
+    safe: '{notch}, to be on the safe side',
     other: 'The sheet of another membrane in the van says {notch}.',
     'why-told': 'The maker of the membrane governs what goes under it: {notch}. The chart speaks of tile.',
-    'why-silent': 'Where the maker is silent a thin sheet wants a thin bed, enough to fill and not enough to float: {notch}. A tile’s notch would leave far too much.',
+    'why-silent':
+      'Where the maker is silent a thin sheet wants a thin bed, enough to fill and not enough to float: {notch}. A tile’s notch would leave far too much.',
   },
   'under-boards-and-membranes/comb-over-cable': {
     story: 'Heating cable lies on the floor, its runs go {cable}. The {tile} tile will lie with its long side {along}.',
@@ -47,10 +51,8 @@ export const underBoardsAndMembranes: Record<string, Words> = {
     ask: 'Go on? And why?',
     yes: 'Go on',
     no: 'Stop and find out',
-    inside: 'It is {off} off, within {limit}',
-    outside: 'It is {off} off, more than {limit}',
-    'inside-double': 'It is within {limit}',
-    'outside-half': 'It is more than {limit} off',
+    inside: 'It is within {limit} of the label',
+    outside: 'It is more than {limit} off the label',
     warm: 'The reading only matters once it is warm',
     why: 'Within {limit} of the label means {low} to {high} Ω. Write every reading down.',
     caution: 'A cable that reads wrong is not tiled over; ask the maker and a licensed electrician.',

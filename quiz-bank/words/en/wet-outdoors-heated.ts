@@ -43,14 +43,16 @@ export const wetOutdoorsHeated: Record<string, Words> = {
     'why-frost': 'A low absorption is a hint and no proof; frost-rated by test.',
   },
   'wet-outdoors-heated/water-under-the-tile': {
-    story: 'A porch of {area}. By the pulls, {bonded} of the backs are bonded and the rest is void, as high as the bed.',
+    story:
+      'A porch of {area}. By the pulls, {bonded} of the backs are bonded and the rest is void, as high as the bed.',
     bed: 'Bed',
     layer: 'A full layer that thick',
     ask: 'How much water can stand in those voids?',
     why: '{open} of the layer is void: {value}. It has no way out but the way it came, and when it freezes it grows by about a tenth.',
   },
   'wet-outdoors-heated/strength-that-is-left': {
-    story: 'The mortar is {kind}. Its figure was measured on fully bedded tile. On this wall {share} of the back is bonded.',
+    story:
+      'The mortar is {kind}. Its figure was measured on fully bedded tile. On this wall {share} of the back is bonded.',
     'class.a118-1': 'an unmodified dry-set',
     'class.a118-4': 'a modified mortar',
     'class.a118-15': 'an improved modified mortar',

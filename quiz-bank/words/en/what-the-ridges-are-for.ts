@@ -25,8 +25,15 @@ export const whatTheRidgesAreFor: Record<string, Words> = {
     story: 'You combed straight ridges that run {ridges}, and set one {tile} tile on them.',
     ask: 'How do you bed it?',
     move: 'Press and move it back and forth, {way}',
-    press: 'Press hard in the middle and don’t move it',
-    circles: 'Press and work it round and round',
+    press: 'Press hard in the middle, with your whole weight, and leave it where it lies, unmoved',
+    circles: 'Press and work it round and round, wider and wider, until it no longer gives any more',
     why: 'Moved {across}, the tile drags each ridge over into the next valley and the air goes out along the valleys. Moved along the ridges it only rides on them.',
+  },
+  'what-the-ridges-are-for/where-the-air-was': {
+    story:
+      'A {tile} tile, pulled from a bed that was combed in swirls with a {notch} trowel and worked well. Grey is mortar.',
+    ask: 'Where was the largest bubble of air shut in? Mark a square that holds part of it.',
+    picture: 'The back of the tile, ruled into squares. Grey: mortar. Light: bare tile.',
+    why: 'The largest bare patch that nothing leads out of is {area}, in {cells}. The swirl closed its own valley there, and the air could only be squeezed smaller.',
   },
 };
