@@ -1,4 +1,4 @@
-import { lippageShare } from '../../../simulations/estimate/joint-limits.ts';
+import { lippageShare } from '../../../simulations/tile/lippage.ts';
 import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { allowedForMeasured } from '../../wrong-ideas/allowed-for-measured.ts';

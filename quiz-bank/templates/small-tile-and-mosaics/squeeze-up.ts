@@ -1,4 +1,4 @@
-import { riseInJoints } from '../../../simulations/estimate/choose-notch.ts';
+import { riseInJoints } from '../../../simulations/mortar/squeeze-up.ts';
 import { valueOf } from '../../../simulations/rules/rulebook.ts';
 import { meanBedMm } from '../../../simulations/trowel/notch.ts';
 import { inches } from '../../../simulations/units/length.ts';
@@ -21,7 +21,13 @@ export const squeezeUp = template({
     const jointMm = inches(draw.pick([1 / 16, 1 / 8, 3 / 16]));
     const thickMm = inches(draw.pick([5 / 32, 3 / 16, 1 / 4, 5 / 16]));
     const bedMm = meanBedMm(trowel);
-    const riseMm = riseInJoints(bedMm, valueOf('bed.least', 'bed'), { lengthMm: pieceMm, widthMm: pieceMm }, jointMm);
+    const riseMm = riseInJoints({
+      combedMm: bedMm,
+      bedMm: valueOf('bed.least', 'bed'),
+      pieceLengthMm: pieceMm,
+      pieceWidthMm: pieceMm,
+      jointMm,
+    });
     const roomMm = thickMm * valueOf('mosaic.rise', 'share');
     return riseMm < 0.2 ||
       riseMm > 2 * thickMm ||
