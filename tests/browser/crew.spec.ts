@@ -3,7 +3,7 @@ import { expect, test } from '@playwright/test';
 
 test('a card for a helper: picked, signed, kept, printed on one page', async ({ page }) => {
   await page.goto('crew/');
-  await page.getByLabel('Shop').fill('Mill Street Tile');
+  await page.getByLabel('Shop', { exact: true }).fill('Mill Street Tile');
   await page.getByLabel('Helper', { exact: true }).fill('Jo Lind');
   await page.getByLabel('Heated floors').check();
   await expect(page.getByText('Electrical heat under tile.')).toBeVisible();

@@ -96,7 +96,7 @@ test.describe('the class desk', () => {
     test(`is accessible at ${width} px`, async ({ page }) => {
       await page.setViewportSize({ width, height: 800 });
       await setRound(page);
-      for (const tab of ['Round', 'Hand-ins', 'Marks', 'Keep and erase']) {
+      for (const tab of ['Round', 'Hand-ins', 'Marks', 'Hands-on', 'Keep and erase']) {
         await page.getByRole('tab', { name: tab }).click();
         const { violations } = await new AxeBuilder({ page }).analyze();
         expect(violations.map(({ id, nodes }) => [tab, id, nodes.map((node) => node.html.slice(0, 120))])).toEqual([]);
@@ -153,4 +153,25 @@ test('the papers: a sheet and a key a seat, each on pages of its own', async ({ 
   expect(key).toHaveLength(4);
   const paper = (await page.pdf({ format: 'A4' })).toString('latin1');
   expect((paper.match(/\/Type\s*\/Page[^s]/g) ?? []).length).toBeGreaterThanOrEqual(24);
+});
+
+test('a hands-on record: bare squares by key and by finger, judged, kept on reload', async ({ page }) => {
+  await page.goto('desk/');
+  await page.getByRole('tab', { name: 'Hands-on' }).click();
+  await page.getByRole('button', { name: 'Judge and keep' }).click();
+  await expect(page.getByText('Write the learner’s name.')).toBeVisible();
+  await page.getByLabel('Learner', { exact: true }).fill('Ada');
+  await page.getByLabel('Coverage the learner expects').fill('90');
+  const first = page.getByRole('application', { name: /Outline of tile 1/ });
+  await first.focus();
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Space');
+  await expect(page.getByText('99 % covered (1 of 144 squares bare)')).toBeVisible();
+  await first.click({ position: { x: 100, y: 100 } });
+  await expect(page.getByText('99 % covered (2 of 144 squares bare)')).toBeVisible();
+  await page.getByRole('button', { name: 'Judge and keep' }).click();
+  await expect(page.getByRole('row', { name: /Ada .* 90 % 100 % −9\.5 points passes/ })).toBeVisible();
+  await page.reload();
+  await page.getByRole('tab', { name: 'Hands-on' }).click();
+  await expect(page.getByRole('row', { name: /Ada/ })).toBeVisible();
 });

@@ -155,6 +155,62 @@ export const desk = {
   },
 } as const;
 
+/** Words of the hands-on record. */
+export const pulls = {
+  title: 'Hands-on: pulled tiles',
+  lead: 'The learner sets, says what coverage to expect, and pulls. Mark the bare squares on the outline; the same judge as on the job decides.',
+  learner: 'Learner',
+  day: 'Day',
+  standards: 'Standards',
+  exposure: 'Place',
+  surface: 'Surface',
+  material: 'Tile',
+  length: 'Length',
+  width: 'Width',
+  thickness: 'Thickness',
+  predicted: 'Coverage the learner expects',
+  predictedHint: 'Asked before the pull; empty: not asked',
+  photo: 'Photo (may be left out; it stays in this browser)',
+  tile: (number: number) => `Tile ${number}`,
+  another: 'Another tile',
+  lessTile: 'One tile fewer',
+  backCoatOnly: 'The mortar on the back never met the bed',
+  outline: (number: number) => `Outline of tile ${number}: bare squares`,
+  square: (row: number, column: number) => `row ${row}, column ${column}`,
+  help: 'Tap or drag over the squares where no mortar took. With the keyboard: arrows move, the space bar marks.',
+  clear: 'Clear',
+  covered: (share: string, bare: number, of: number) => `${share} covered (${bare} of ${of} squares bare)`,
+  judge: 'Judge and keep',
+  records: 'Records',
+  verdict: 'Verdict',
+  verdicts: { pass: 'passes', fail: 'fails', 'not-enough': 'not enough to judge' },
+  measured: 'Pulled',
+  expected: 'Expected',
+  difference: 'Off by',
+  points: (points: string) => `${points} points`,
+  remove: (name: string) => `Take out the record of ${name}`,
+  removeShort: 'Take out',
+  none: 'No record yet.',
+  classPredictions: (count: number, bias: string, spread: string) =>
+    `${count} predictions: on average ${bias} points too high or (−) too low, spread ${spread} points.`,
+  plates: 'The mortar: two-plate test',
+  platesHint:
+    'A measured volume of fresh mortar between two plates, a weight on top, the diameter when it has come to rest.',
+  volume: 'Volume, millilitres',
+  load: 'Weight on top, plate included',
+  diameter: 'Diameter of the patty',
+  platesSay: (pascal: string, words: string) => `Yield stress ${pascal} Pa: a mix that ${words}.`,
+  mixes: { slumps: 'slumps', holds: 'holds a ridge', stiff: 'is stiff' },
+  photoShow: 'Photo',
+  faults: {
+    learner: 'Write the learner’s name.',
+    length: 'Give a length such as 12, 1/2 or 300 mm.',
+    share: 'Give a percentage from 0 to 100, or leave it empty.',
+    range: 'The judge takes no tile of this size or thickness.',
+    number: 'Give a number above zero.',
+  },
+} as const;
+
 /** Words of the page on which a learner takes a class's round. */
 export const take = {
   title: 'Round for a class',
