@@ -23,7 +23,7 @@ export const QUALITIES: readonly Quality[] = [
     pixelRatio: 1,
     shadowTexels: 768,
     shadowBlur: 1,
-    vertices: 12_000,
+    vertices: 32_000,
     grain: false,
     reflections: false,
     upgradeUnderMs: 9,
@@ -62,4 +62,4 @@ export const nextQuality = (at: Quality, tookMs: number): Quality => {
 
 /** Cells between vertices that keep a mesh within a setting's budget; never so coarse that a ridge is lost. */
 export const strideFor = (quality: Quality, cells: number): number =>
-  Math.max(1, Math.min(3, Math.ceil(Math.sqrt(cells / quality.vertices))));
+  Math.max(1, Math.min(2, Math.ceil(Math.sqrt(cells / quality.vertices))));

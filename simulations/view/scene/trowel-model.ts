@@ -49,7 +49,14 @@ export interface TrowelModel {
 export function makeTrowel(): TrowelModel {
   const group = new Group();
   const lean = new Group();
-  const steel = new MeshStandardMaterial({ color: new Color('#c6cbcd'), metalness: 0.3, roughness: 0.3 });
+  const steel = new MeshStandardMaterial({
+    color: new Color('#cfd4d6'),
+    metalness: 0.1,
+    roughness: 0.32,
+    // Steel mirrors the room on every side; without it the blade's shaded face would be a black hole.
+    emissive: new Color('#5c6265'),
+    emissiveIntensity: 0.75,
+  });
   const wood = new MeshStandardMaterial({ color: new Color('#8a5a34'), roughness: 0.55 });
   const blade = new Mesh(new ExtrudeGeometry(), steel);
   const grip = new Mesh(new CapsuleGeometry(15, 118, 8, 20), wood);

@@ -41,6 +41,8 @@ export class Bench {
   cursor = $state<number | null>(null);
   /** A bed kept to be compared with the one on the bench. */
   kept = $state.raw<KeptBed | null>(null);
+  /** Takes the three-dimensional picture as it stands; null where there is none. */
+  snapshot: (() => Promise<Blob | null>) | null = null;
   readonly bed = new BedProgress();
 
   /** The figures and the map may be shown: the guess is in, or was waived. */

@@ -1,0 +1,91 @@
+import { defaultActions } from '@sim/bed/defaults.ts';
+import type { BedAction, BedSetup } from '@sim/bed/types.ts';
+import { inches } from '@sim/units/length.ts';
+
+import { startSetup, withCells } from '../start-setup.ts';
+import { tileSizes } from '../tile-sizes.ts';
+
+/** A pair of beds that differ in one thing, made to be shown to a class. */
+export type DemonstrationId = 'swirl' | 'along' | 'bow' | 'skin' | 'mosaic' | 'butter';
+
+export interface Demonstration {
+  id: DemonstrationId;
+  first: BedSetup;
+  second: BedSetup;
+}
+
+const press: BedAction = { ...defaultActions.press };
+const slide = (directionDeg: number): BedAction => ({ ...defaultActions.slide, directionDeg });
+
+const bed = (change: (start: BedSetup) => Partial<BedSetup>): BedSetup => {
+  const start = startSetup();
+  const flat = { ...start, tile: { ...start.tile, bowLengthMm: 0 }, actions: [press] };
+  return withCells({ ...flat, ...change(flat) });
+};
+
+const notch = (widthIn: number, depthIn: number): Partial<BedSetup['trowel']> => ({
+  widthMm: inches(widthIn),
+  depthMm: inches(depthIn),
+  toothMm: inches(widthIn),
+});
+
+const mosaic = tileSizes.find(({ id }) => id === 'mosaic')?.tile;
+
+/** The prepared demonstrations, in the order of a lesson. */
+export const demonstrations: readonly Demonstration[] = [
+  {
+    id: 'swirl',
+    first: bed(() => ({})),
+    second: bed((start) => ({ comb: { ...start.comb, pattern: 'swirl' } })),
+  },
+  {
+    id: 'along',
+    first: bed(() => ({
+      actions: [
+        { ...press, forceN: 60 },
+        { ...defaultActions.slide, forceN: 60, directionDeg: 0 },
+      ],
+    })),
+    second: bed(() => ({
+      actions: [
+        { ...press, forceN: 60 },
+        { ...defaultActions.slide, forceN: 60, directionDeg: 90 },
+      ],
+    })),
+  },
+  {
+    id: 'bow',
+    first: bed((start) => ({
+      tile: { ...start.tile, bowLengthMm: 2 },
+      trowel: { ...start.trowel, ...notch(1 / 2, 1 / 2) },
+      actions: [press, slide(0)],
+    })),
+    second: bed((start) => ({
+      tile: { ...start.tile, bowLengthMm: 2 },
+      trowel: { ...start.trowel, ...notch(1 / 4, 1 / 4) },
+      actions: [press, slide(0)],
+    })),
+  },
+  {
+    id: 'skin',
+    first: bed(() => ({ actions: [press, slide(0)] })),
+    second: bed((start) => ({ mortar: { ...start.mortar, ageMin: 40 }, actions: [press] })),
+  },
+  {
+    id: 'mosaic',
+    first: bed((start) => ({
+      tile: { ...start.tile, ...mosaic },
+      trowel: { ...start.trowel, ...notch(1 / 4, 1 / 4) },
+    })),
+    second: bed((start) => ({
+      tile: { ...start.tile, ...mosaic },
+      trowel: { ...start.trowel, ...notch(1 / 4, 1 / 4) },
+      comb: { ...start.comb, flattened: true },
+    })),
+  },
+  {
+    id: 'butter',
+    first: bed((start) => ({ tile: { ...start.tile, reliefMm: 1.2 }, butterMm: 1.5 })),
+    second: bed((start) => ({ tile: { ...start.tile, reliefMm: 1.2 } })),
+  },
+];
