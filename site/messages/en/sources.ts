@@ -13,6 +13,8 @@ export const sources = {
   all: 'all',
   also: 'Others say',
   decides: 'decides in',
+  usedIn: 'read by',
+  module: 'module',
   comparison: 'for comparison only, decides nothing',
   modelTitle: 'The model, and what it leaves out',
   modelSays: [
