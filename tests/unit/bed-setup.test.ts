@@ -37,7 +37,7 @@ describe('reading a set-up', () => {
       { actions: [{ do: 'press', atX: 400 }] },
       'actions[0].atX: is 400, beside the tile; give a number from -305 to 305 mm.',
     ],
-    [[], 'input: is a list; give an object with the fields described.'],
+    [[], 'input: is a list of 0; give an object with the fields described.'],
   ])('refuses %j in one sentence', (input, sentence) => {
     expect(sentences(input)).toEqual([sentence]);
   });

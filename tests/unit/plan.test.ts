@@ -35,7 +35,7 @@ describe('reading a job', () => {
       withTile({ material: 'wood' }),
       'areas[0].tile.material: is the text "wood"; accepted are porcelain, ceramic, stone, glass, mosaic.',
     ],
-    [{ areas: [] }, 'areas: is a list; give a list of 1 to 60.'],
+    [{ areas: [] }, 'areas: is a list of 0; give a list of 1 to 60.'],
     [{}, 'areas: is missing; give a list of 1 to 60.'],
     [{ ...good, instructions: { minCoverage: 95 } }, 'instructions.minCoverage: is 95; give a number from 0 to 1.'],
   ])('%j is refused in one sentence', (input, sentence) => {
