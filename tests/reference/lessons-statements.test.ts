@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { isRuleId } from '@sim/rules/rulebook.ts';
 
 import { lessonTexts } from './lesson-text.ts';
+import { firstStatements } from './lessons-statements-first.ts';
 import { statements } from './lessons-statements.ts';
 
 const plain = (text: string): string =>
@@ -15,9 +16,12 @@ const plain = (text: string): string =>
 const texts = new Map(lessonTexts().map((text) => [text.slug, text]));
 
 /** Rules that a page shows by a figure or a worked example alone. */
-const inFigures: Record<string, string[]> = { 'wet-outdoors-heated': ['coverage.submerged'] };
+const inFigures: Record<string, string[]> = {
+  mixing: ['bag.elsewhere'],
+  'wet-outdoors-heated': ['coverage.submerged'],
+};
 
-describe.each(Object.entries(statements))('%s', (slug, list) => {
+describe.each(Object.entries({ ...firstStatements, ...statements }))('%s', (slug, list) => {
   const text = texts.get(slug);
   const prose = plain(text?.prose ?? '');
 

@@ -5,7 +5,10 @@ import type { RuleId } from '@sim/rules/rulebook.ts';
  * What the lessons state about the trade, sentence by sentence, and the rule that bears it out. A sentence that is
  * changed in a lesson must be looked at here again; `eight` stands for a number that the page reads from the rule.
  */
-export const statements: Partial<Record<ModuleSlug, readonly (readonly [says: string, rule: RuleId])[]>> = {
+export type Statements = Partial<Record<ModuleSlug, readonly (readonly [says: string, rule: RuleId])[]>>;
+
+/** Modules 9 to 16. */
+export const statements: Statements = {
   'flat-first': [
     ['With an edge of eight or more, the gap under a straightedge may be eight in eight', 'flatness.large'],
     ['Close up it may be eight in eight', 'flatness.large'],
