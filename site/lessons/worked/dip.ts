@@ -14,8 +14,6 @@ export const dipWorked = {
   overMm: dipMm - allowedMm,
   leastMm,
   bedMm: leastMm + dipMm,
-  /** Bed on the high ground as a share of the bed in the dip. */
-  thinShare: leastMm / (leastMm + dipMm),
   thinSetMm: valueOf('bed.most-thin-set', 'bed'),
   heavyMm: valueOf('bed.most-heavy', 'bed'),
 };

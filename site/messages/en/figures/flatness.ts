@@ -9,7 +9,6 @@ export const flatnessWords = {
   long: 'Long bar',
   short: 'Short bar',
   place: 'Slide the bar',
-  placeSays: '{part} of the way along',
   dip: 'Broad dip',
   mark: 'Trowel mark',
   hump: 'Hump at the door',
