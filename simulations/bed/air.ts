@@ -82,6 +82,8 @@ export function pressAir(grid: BedGrid, air: BedAir): void {
   });
   for (let name = FIRST_POCKET; name < air.count; name += 1) {
     const room = air.room[name]!;
+    // Where the tile rises air finds its way in: a thin wet bed holds no lasting suction.
+    if (air.amount[name]! < ATMOSPHERE_PA * room) air.amount[name] = ATMOSPHERE_PA * room;
     air.gaugePa[name] = room > 0 ? air.amount[name]! / room - ATMOSPHERE_PA : 0;
   }
 }

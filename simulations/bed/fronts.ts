@@ -1,5 +1,8 @@
 import { type BedGrid, EMPTY, FULL } from './grid.ts';
 
+/** Passive resistance of a bank of yield stress τ, in τ (Rankine's 2c for undrained earth, from memory). */
+const BANK_TERM = 2;
+
 /** Part of a front cell that the front has crossed: the mortar over the level it runs on. */
 function crossed(grid: BedGrid, n: number): number {
   const foot = grid.foot[n]!;
@@ -30,4 +33,13 @@ export function frontDistance(grid: BedGrid, next: number, beyond: number): numb
   if (grid.state[next] !== EMPTY) return 0.5;
   const part = -1 - grid.pressure[next]!;
   return grid.state[beyond]! >= FULL ? 0.5 + 0.5 * part : 0.5 + part;
+}
+
+/**
+ * What mortar standing in the joint or round the tile, higher than the tile's underside, adds at the tile's edge, in
+ * yield stresses: nothing where it is level, up to the full passive resistance where it stands twice the gap high.
+ */
+export function bankTerm(grid: BedGrid, n: number, outside: number): number {
+  const over = grid.mortar[outside]! / grid.gap[n]! - 1;
+  return over <= 0 ? 0 : over >= 1 ? BANK_TERM : BANK_TERM * over;
 }

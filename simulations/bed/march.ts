@@ -1,5 +1,5 @@
-import { frontDistance, markFronts } from './fronts.ts';
-import { type BedGrid, DONE, EMPTY, FULL, WAITING } from './grid.ts';
+import { bankTerm, frontDistance, markFronts } from './fronts.ts';
+import { type BedGrid, DONE, EMPTY, FULL, OPEN, WAITING } from './grid.ts';
 
 /** What the march needs besides the grid. */
 export interface MarchTerms {
@@ -36,7 +36,8 @@ function bestOffer(grid: BedGrid, terms: MarchTerms, n: number, step: number, ri
     const next = n + way;
     const s = state[next]!;
     if (s !== DONE && s > EMPTY) continue;
-    const level = s === DONE ? pressure[next]! : terms.endPa + terms.gaugePa[label[next]!]!;
+    let level = s === DONE ? pressure[next]! : terms.endPa + terms.gaugePa[label[next]!]!;
+    if (s === OPEN && terms.endPa > 0) level += terms.yieldPa * bankTerm(grid, n, next);
     const distance = s === DONE ? 1 : frontDistance(grid, next, next + way);
     if (level + distance * rise >= best) continue;
     best = level + distance * rise;

@@ -7,11 +7,13 @@ export const GRAIN_STOP_MM = 0.5;
 const LONGEST_STEP = 0.08;
 const FIRST_STEP = 0.01;
 const MOST_STEPS = 400;
-/** Load and its place are met within these shares. */
+/** The load is met within this share, its place within this share of the side. */
 const LOAD_SHARE = 0.004;
 const PLACE_SHARE = 0.01;
-/** With the load met, so many steps are left for tilting alone. */
-const TILT_STEPS = 30;
+/** Air may take up this share of the load in a step that only evens the moments. */
+const SPARE_SHARE = 0.05;
+/** A load this far off its place (shares of both sides together) is beyond the middle of the tile: the far side rises. */
+const FAR_OFF = 0.06;
 
 /** A load on the tile: how much and where. */
 export interface Applied {
@@ -35,22 +37,31 @@ export interface Motion {
 }
 
 /**
- * Shortens a motion so that no corner falls more than `most` or rises more than `rise`: mortar that has lost its tile is
- * slow to win back, so a tile is only let up where the load is far from its place.
+ * A fall with a tilt such that no corner falls more than `most` nor rises more than `rise`: the tilt turns about the
+ * corner that bears most, since mortar that has lost its tile is slow to win back.
+ * @param sink wanted fall of the middle of the contact, mm
  */
-export function limited(bed: Bed, motion: Motion, most: number, rise: number): Motion {
+export function motionOf(bed: Bed, sink: number, slopes: [number, number], most: number, rise: number): Motion {
   const { lengthMm, widthMm } = bed.setup.tile;
-  const tilt = (Math.abs(motion.slopeX) * lengthMm + Math.abs(motion.slopeY) * widthMm) / 2;
-  const down = motion.sink + tilt > most ? most / (motion.sink + tilt) : 1;
-  const up = tilt > 0 && tilt * down - motion.sink * down > rise ? (rise + motion.sink * down) / (tilt * down) : 1;
-  return { sink: motion.sink * down, slopeX: motion.slopeX * down * up, slopeY: motion.slopeY * down * up };
+  const tilt = (Math.abs(slopes[0]) * lengthMm + Math.abs(slopes[1]) * widthMm) / 2;
+  const part = tilt > most / 2 ? most / 2 / tilt : 1;
+  const slopeX = slopes[0] * part;
+  const slopeY = slopes[1] * part;
+  const middle = sink + slopeX * bed.load.centreX + slopeY * bed.load.centreY;
+  return { sink: Math.min(most - tilt * part, Math.max(middle, tilt * part - rise)), slopeX, slopeY };
 }
 
-/** How far the tile may be let up at a corner in one step, mm. */
-export function mostRise(bed: Bed, applied: Applied): number {
+/** Fall of the lowest corner in a motion, mm. */
+const deepest = (bed: Bed, motion: Motion): number =>
+  motion.sink +
+  (Math.abs(motion.slopeX) * bed.setup.tile.lengthMm + Math.abs(motion.slopeY) * bed.setup.tile.widthMm) / 2;
+
+/** How far the tile may be let up at a corner in one step, mm: only away from a push far off its middle. */
+export function mostRise(bed: Bed, applied: Applied, slopes: [number, number]): number {
+  if (slopes[0] * applied.atX + slopes[1] * applied.atY >= 0) return 0;
   const { lengthMm, widthMm } = bed.setup.tile;
   const off = Math.abs(bed.load.atX - applied.atX) / lengthMm + Math.abs(bed.load.atY - applied.atY) / widthMm;
-  return bed.load.meanGap * Math.min(0.03, Math.max(0.0005, 0.2 * (off - PLACE_SHARE)));
+  return bed.load.meanGap * Math.min(0.02, Math.max(0, 0.1 * (off - FAR_OFF)));
 }
 
 /**
@@ -69,9 +80,18 @@ export function balancing(bed: Bed, applied: Applied, stiffness: number, wanted:
   return [turn(applied.atX, load.atX, load.centreX, spreadX), turn(applied.atY, load.atY, load.centreY, spreadY)];
 }
 
-const isBalanced = (bed: Bed, applied: Applied): boolean =>
-  Math.abs(bed.load.atX - applied.atX) <= PLACE_SHARE * bed.setup.tile.lengthMm &&
-  Math.abs(bed.load.atY - applied.atY) <= PLACE_SHARE * bed.setup.tile.widthMm;
+/**
+ * True when the bed can bear the load at its place: pressures may be anything up to those at yield, so what it could
+ * bear beyond the load can be taken off the side that has too much (a quarter of the tile's side off its middle).
+ */
+function isBalanced(bed: Bed, applied: Applied): boolean {
+  const { forceN, atX, atY } = bed.load;
+  const spare = PLACE_SHARE + (0.25 * Math.max(0, forceN - applied.forceN)) / forceN;
+  return (
+    Math.abs(atX - applied.atX) <= spare * bed.setup.tile.lengthMm &&
+    Math.abs(atY - applied.atY) <= spare * bed.setup.tile.widthMm
+  );
+}
 
 export interface PressHooks {
   /** Called after each step; true stops the press where it is. */
@@ -84,7 +104,6 @@ export interface PressHooks {
 export function press(bed: Bed, applied: Applied, hooks: PressHooks = {}): void {
   let last = 0;
   let stiffness = 0;
-  let tilting = 0;
   for (let n = 0; n < MOST_STEPS; n += 1) {
     const { forceN, meanGap, leastGap, contactMm2 } = bed.load;
     const enough = forceN >= applied.forceN * (1 - LOAD_SHARE);
@@ -93,21 +112,17 @@ export function press(bed: Bed, applied: Applied, hooks: PressHooks = {}): void 
     const lack = Math.max(0, applied.forceN - forceN);
     const most = Math.min(
       LONGEST_STEP * meanGap,
-      last === 0 ? FIRST_STEP * meanGap : 2 * last,
+      last === 0 || enough ? FIRST_STEP * meanGap : 2 * last,
       leastGap / 2,
       closingStep(bed),
       hooks.mostSink?.() ?? Infinity,
-      airStep(bed.grid, bed.air, lack),
+      airStep(bed.grid, bed.air, Math.max(lack, SPARE_SHARE * applied.forceN)),
     );
     const sink = Math.min(most, (0.9 * lack) / (stiffness * contactMm2 * 1e-6));
-    const [slopeX, slopeY] = balancing(bed, applied, stiffness, forceN + stiffness * contactMm2 * 1e-6 * sink);
+    const tilting = Math.min(stiffness, (3 * forceN) / (contactMm2 * 1e-6 * meanGap));
+    const slopes = balancing(bed, applied, tilting, forceN + stiffness * contactMm2 * 1e-6 * sink);
+    const motion = motionOf(bed, sink, slopes, most, mostRise(bed, applied, slopes));
     const { centreX, centreY } = bed.load;
-    const motion = limited(
-      bed,
-      { sink: sink + slopeX * centreX + slopeY * centreY, slopeX, slopeY },
-      most,
-      mostRise(bed, applied),
-    );
     const fall = motion.sink - motion.slopeX * centreX - motion.slopeY * centreY;
     sinkBy(bed, motion.sink, motion.slopeX, motion.slopeY);
     const gained = bed.load.forceN - forceN;
@@ -115,9 +130,7 @@ export function press(bed: Bed, applied: Applied, hooks: PressHooks = {}): void 
       const found = gained / (fall * contactMm2 * 1e-6);
       stiffness = Math.min(Math.max(found, stiffness / 3), stiffness * 10);
     }
-    last = Math.max(Math.abs(motion.sink), 1e-4 * meanGap);
+    last = Math.max(deepest(bed, motion), 1e-4 * meanGap);
     if (hooks.onStep?.(motion) === true) break;
-    if (enough) tilting += 1;
-    if (tilting > TILT_STEPS) break;
   }
 }

@@ -2,7 +2,7 @@ import { direction } from '../numbers/plain.ts';
 import { airStep } from './air.ts';
 import { type Bed, closingStep, sinkBy } from './bed.ts';
 import { frontGain, type RateByAngle, type SlideField } from './front-gain.ts';
-import { type Applied, balancing, GRAIN_STOP_MM, limited, press } from './press.ts';
+import { type Applied, balancing, GRAIN_STOP_MM, motionOf, press } from './press.ts';
 import { slideRate } from './slide-law.ts';
 
 const ANGLES = 12;
@@ -84,9 +84,9 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
     const step = fall * left < STILL * load.meanGap ? left : Math.min(left, FRONT_STEP / gain.fastest, most / fall);
     const sink = fall * step;
     const stiffness = (3 * load.forceN) / (load.contactMm2 * 1e-6 * load.meanGap);
-    const [slopeX, slopeY] = balancing(bed, applied, stiffness, load.forceN);
-    const tilt = limited(bed, { sink: 0, slopeX, slopeY }, sink, sink);
-    sinkBy(bed, sink + tilt.slopeX * load.centreX + tilt.slopeY * load.centreY, tilt.slopeX, tilt.slopeY);
+    const slopes = balancing(bed, applied, stiffness, load.forceN);
+    const motion = motionOf(bed, sink, slopes, 2 * sink, 0);
+    sinkBy(bed, motion.sink, motion.slopeX, motion.slopeY);
     gone += step;
     bed.slidMm += step;
     if (onStep(gone)) break;

@@ -1,3 +1,4 @@
+import { bankTerm } from '@sim/bed/fronts.ts';
 import { type BedGrid, EMPTY, FULL } from '@sim/bed/grid.ts';
 import type { MarchTerms } from '@sim/bed/march.ts';
 
@@ -49,10 +50,10 @@ export function heapMarch(grid: BedGrid, terms: MarchTerms): Float64Array {
   };
 
   /** What a neighbour offers: its level and its distance in cells. */
-  const offer = (next: number, beyond: number): [number, number] => {
+  const offer = (n: number, next: number, beyond: number): [number, number] => {
     if (state[next]! >= FULL) return done[next] === 1 ? [p[next]!, 1] : [Infinity, 1];
     const base = terms.endPa + terms.gaugePa[label[next]!]!;
-    if (state[next] !== EMPTY) return [base, 0.5];
+    if (state[next] !== EMPTY) return [base + (terms.endPa > 0 ? terms.yieldPa * bankTerm(grid, n, next) : 0), 0.5];
     const part = -1 - seen[next]!;
     return [base, state[beyond]! >= FULL ? 0.5 + 0.5 * part : 0.5 + part];
   };
@@ -60,8 +61,8 @@ export function heapMarch(grid: BedGrid, terms: MarchTerms): Float64Array {
     const s = climb / gap[n]!;
     const better = (a: [number, number], b: [number, number]): [number, number] =>
       a[0] + a[1] * s <= b[0] + b[1] * s ? a : b;
-    const [a, da] = better(offer(n - 1, n - 2), offer(n + 1, n + 2));
-    const [b, db] = better(offer(n - columns, n - 2 * columns), offer(n + columns, n + 2 * columns));
+    const [a, da] = better(offer(n, n - 1, n - 2), offer(n, n + 1, n + 2));
+    const [b, db] = better(offer(n, n - columns, n - 2 * columns), offer(n, n + columns, n + 2 * columns));
     const pa = a + da * s;
     const pb = b + db * s;
     if (pb <= a) return pb;
