@@ -5,12 +5,11 @@ import { type BedGrid, FRESH, FULL, TOUCHED } from './grid.ts';
 import { type BedLoad, bedLoad } from './load.ts';
 import { march, type MarchTerms } from './march.ts';
 import { route } from './route.ts';
+import { GRAVITY } from '../numbers/physics.ts';
 import type { BedSetup } from './types.ts';
 
 /** End term of a squeezed ridge, in yield stresses (Hill's slip-line loads fit 3/2, from memory; see MODEL.md). */
 export const END_TERM = 1.5;
-
-export const GRAVITY = 9.81;
 
 /** One bed being worked: the grid and what stands about it. */
 export interface Bed {

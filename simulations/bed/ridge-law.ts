@@ -1,5 +1,7 @@
 import { rootOfRising } from '../numbers/find-root.ts';
+import { meanBedMm, pitchMm } from '../trowel/notch.ts';
 import { slideRate } from './slide-law.ts';
+import type { TrowelSetup } from './types.ts';
 
 /** Straight ridges of one comb. Lengths mm. */
 export interface Ridges {
@@ -67,3 +69,7 @@ export function coverageAfterSlide(
   }
   return Math.min(1, coverage);
 }
+
+/** The ridge law for a trowel's straight ridges: coverage to mean pressure over yield stress. */
+export const pressureForTrowel = (coverage: number, trowel: TrowelSetup): number =>
+  pressureAt(coverage, { pitchMm: pitchMm(trowel), meanMm: meanBedMm(trowel), touchShare: 0 });
