@@ -77,7 +77,7 @@ const refuse = (rule: RuleId, why: Refusal['why'], foundMm: number, limitMm: num
 function refusalOf(question: NotchQuestion, notch: NamedNotch): Refusal | null {
   const { area, need, minCoverage, mostMm } = question;
   const { tile } = area;
-  const usual = valueOf('trowel.angle', 'usual');
+  const usual = valueOf('bed.need', 'angle');
   const least = valueOf('bed.least', 'bed');
   const mosaic = isMosaic(tile);
   const upright = bedAt(notch, UPRIGHT);

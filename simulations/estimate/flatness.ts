@@ -2,7 +2,7 @@ import { decide, type Decision } from '../rules/decide.ts';
 import { ruleById, type RuleId, valueOf } from '../rules/rulebook.ts';
 import type { StandardSet } from '../rules/rule.ts';
 import type { Area } from './job-types.ts';
-import { isLarge, isPanel } from './tile-facts.ts';
+import { isFrom, isMosaic, isPanel, longestEdge } from './tile-facts.ts';
 
 /** A limit: at most `dipMm` under a straightedge `overMm` long, and a short-range limit where the standard has one. */
 export interface FlatnessLimit {
@@ -42,7 +42,8 @@ export function dipAllowed(limit: FlatnessLimit, overMm: number): number {
 
 /** Which flatness the floor or wall is brought to; figures are compared under the length the job was measured with. */
 export function flatnessToReach(area: Area, standards: StandardSet): { decision: Decision; limit: FlatnessLimit } {
-  const large = isLarge(area.tile) || isPanel(area.tile);
+  const large =
+    (!isMosaic(area.tile) && isFrom(longestEdge(area.tile), valueOf('flatness.large', 'edge'))) || isPanel(area.tile);
   const applies: Partial<Record<RuleId, boolean>> = {
     'flatness.large': large,
     'flatness.small': !large,

@@ -18,7 +18,7 @@ export interface NotchPlan extends Pick<
 }
 
 const angle = (value: number) => valueIn(value, '°');
-const usualAngle = () => valueOf('trowel.angle', 'usual');
+const usualAngle = () => valueOf('bed.need', 'angle');
 
 const rejection =
   (say: Speaker) =>

@@ -96,8 +96,14 @@ export function planBags(area: Area, recipes: readonly LayerRecipe[], job: Job, 
   };
 }
 
+/** Minutes a batch lasts where the bag says nothing: less in heat, as open time is, and no longer in the cold. */
+const potLife = (temperatureC: number): number => {
+  const warmer = (temperatureC - valueOf('time.reference', 'temperature')) / valueOf('time.weather', 'step');
+  return Math.round(valueOf('time.pot-life', 'hours') * 60 * Math.min(1, valueOf('time.weather', 'warmer') ** warmer));
+};
+
 export function planBatches(area: Area, recipes: readonly LayerRecipe[], job: Job, say: Speaker): Batches {
-  const potLifeMin = job.mortar.potLifeMin ?? valueOf('time.pot-life', 'hours') * 60;
+  const potLifeMin = job.mortar.potLifeMin ?? potLife(job.crew.temperatureC);
   const { lengthMm, widthMm } = area.tile;
   const batches = batchesFor(
     area.areaM2,
