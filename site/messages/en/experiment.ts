@@ -31,6 +31,8 @@ export const experiment = {
   few: 'Fewer than six results: too few to say anything about the model.',
   near: 'On average within ten points. For a model with so few numbers that is good; look at where it is furthest off.',
   far: 'More than ten points off on average. Check the patties and the load first. If they stand, the model is wrong here, and that is worth knowing: say so in your report.',
+  full: (count: number) =>
+    `${count} of the eighteen are foretold full, and a full back tells nothing. Take lighter weights, wider glass or a shorter stroke.`,
   clear: 'Clear all results',
   model: 'model',
   notTested: 'The model has not been tested against measurements before. Yours count.',
