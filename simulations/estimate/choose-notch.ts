@@ -105,12 +105,10 @@ function refusalOf(question: NotchQuestion, notch: NamedNotch): Refusal | null {
     if (rise > room) return refuse('mosaic.rise', 'joint-fills', rise, room);
   }
   // Far more mortar than the tile needs only comes up in the joints and costs money.
-  if (left > need.total * MOST_OVER && left > bedAt(SMALLEST_SQUARE, usual))
-    return refuse('bed.need', 'not-needed', left, need.total);
+  if (left > need.total * valueOf('bed.too-much', 'times') && left > bedAt(SMALLEST_SQUARE, usual))
+    return refuse('bed.too-much', 'not-needed', left, need.total);
   return null;
 }
-/** Model: that many times the need is more than any tile or floor takes. */
-const MOST_OVER = 1.75;
 /** A quarter-inch square is never too much: nothing smaller reaches the least bed at a blade one can keep. */
 const SMALLEST_SQUARE: NamedNotch = { shape: 'square', widthMm: 6.35, depthMm: 6.35, toothMm: 6.35, label: '' };
 

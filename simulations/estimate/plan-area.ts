@@ -24,9 +24,6 @@ import { planWall } from './wall-load.ts';
 import { words } from './words/en.ts';
 import { planBags, planBatches, planLayers, planPull, planSpread } from './work-plan.ts';
 
-/** Under this chance of passing, a back coat is added where no rule has asked for one yet. */
-const SURE_ENOUGH = 0.8;
-
 /** What an area is planned with. */
 export interface AreaContext {
   job: Job;
@@ -47,11 +44,11 @@ function planButter(area: Area, setting: Omit<SettingChoice, 'butterHow'>, { job
     return { ...byRule, predicted: predict(area, job, choice, spread) };
   }
   const bare = predict(area, job, { ...setting, butterHow: 'none' }, spread);
-  if (bare.chanceOfPass >= SURE_ENOUGH)
+  if (bare.chanceOfPass >= valueOf('butter.unsure', 'share'))
     return { how: 'none' as const, rule: 'butter.for-95' as const, predicted: bare };
   return {
     how: 'flat' as const,
-    rule: 'butter.for-95' as const,
+    rule: 'butter.unsure' as const,
     predicted: predict(area, job, { ...setting, butterHow: 'flat' }, spread),
   };
 }
@@ -224,7 +221,7 @@ function settingFindings(area: Area, facts: SettingFacts, { say }: AreaContext):
         say(words.mortarMaker, { kind: words.kinds[mortar.kind], ours: words.kinds[mortar.overridden] }),
       ),
     );
-  if (predicted.chanceOfPass < SURE_ENOUGH)
+  if (predicted.chanceOfPass < valueOf('butter.unsure', 'share'))
     found.push(
       finding(
         'model.draws',

@@ -33,6 +33,8 @@ export const ruleUnits = [
   'N',
   'N/mm²',
   'Pa',
+  'Pa·s',
+  'mm/s',
   'µg/m³',
   'ppm',
   'rpm',

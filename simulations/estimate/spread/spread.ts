@@ -42,17 +42,6 @@ export interface SpreadOptions {
 export class SpreadStopped extends Error {}
 
 const GRAVITY = 9.81;
-/** Plastic viscosity Pa·s and speed of a stroke mm/s by hand (from memory, wide on purpose). */
-const VISCOSITY = [4, 14] as const;
-const SPEED = [10, 40] as const;
-/** A beating block or float spreads the push over so much, m² (common practice). */
-const BLOCK_M2 = 0.025;
-/** From a nudge to there and back and a little more, in travels of the rule (model: what hands do, not what they should). */
-const STROKES = [0.3, 2.5] as const;
-/** On a wall there is no body weight to lean with. */
-const WALL_PUSH = 0.6;
-/** A vibrated or walked-in panel slides so many millimetres without going anywhere, in all (model). */
-const SHAKEN_MM = 30;
 /** Ridges dragged level with the flat side stand so many times their mean (model). */
 const FLATTENED = 1.15;
 /** Skin halves transfer in about this many open times (model: exp(−(t/t₀)²) with t₀ of 30 min at 20 min open). */
@@ -72,22 +61,22 @@ function drawOne(question: SpreadQuestion, chance: () => number): number {
   const bed = bedAt(notch, angle);
   // A knocked-down comb keeps a little of its relief.
   const crest = question.flatten ? bed * FLATTENED : ridgeHeightMm({ ...notch, angleDeg: angle, wearMm: 0 });
-  const yieldPa = question.yieldPa * 1.6 ** (2 * chance() - 1);
+  const yieldPa = question.yieldPa * valueOf('model.mix', 'factor') ** (2 * chance() - 1);
   const bow = question.bowMm.map((most) => (question.measured ? most * between(0.8, 1.2) : most * either()));
   const dip = question.dipMm * either();
   const push =
-    between(valueOf('model.pressing', 'least'), valueOf('model.pressing', 'most')) * (question.wall ? WALL_PUSH : 1);
+    between(valueOf('model.pressing', 'least'), valueOf('model.pressing', 'most')) *
+    (question.wall ? valueOf('model.pressing', 'wall') : 1);
   const areaM2 = (question.lengthMm * question.widthMm) / 1e6;
-  const onBlock = method === 'beat-in' ? Math.min(areaM2, BLOCK_M2) : areaM2;
-  const area = Math.max(onBlock, method === 'beat-in' ? BLOCK_M2 : 0);
+  const pressedM2 = method === 'beat-in' ? valueOf('model.pressing', 'block') / 1e6 : areaM2;
   const slideMm =
     method === 'slide'
-      ? question.travelMm * between(...STROKES)
+      ? question.travelMm * between(valueOf('model.strokes', 'least'), valueOf('model.strokes', 'most'))
       : method === 'collapse'
         ? notch.depthMm * between(0.5, 1)
         : method === 'beat-in'
           ? 0
-          : SHAKEN_MM * between(0.5, 1.25);
+          : valueOf('model.strokes', 'shaken') * between(0.5, 1.25);
   const age = between(0, question.openMin / 2) / (SKIN_OPEN_TIMES * question.openMin);
   return coverageOfOne({
     bedMm: bed,
@@ -97,9 +86,12 @@ function drawOne(question: SpreadQuestion, chance: () => number): number {
     pointed: notch.shape === 'v' && !question.flatten,
     bowMm: [(bow[0] ?? 0) + dip, (bow[1] ?? 0) + (dip * question.widthMm) / question.lengthMm],
     yieldPa,
-    pressurePa: push / area + question.tileKgM2 * GRAVITY * (question.wall ? 0 : 1),
+    pressurePa: push / pressedM2 + question.tileKgM2 * GRAVITY * (question.wall ? 0 : 1),
     slideMm,
-    speed: (between(...VISCOSITY) * between(...SPEED)) / (bed * yieldPa),
+    speed:
+      (between(valueOf('model.mix', 'least'), valueOf('model.mix', 'most')) *
+        between(valueOf('model.strokes', 'slow'), valueOf('model.strokes', 'fast'))) /
+      (bed * yieldPa),
     transfer: Math.exp(-age * age),
   });
 }

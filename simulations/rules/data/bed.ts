@@ -74,6 +74,13 @@ export const bedRules = ruleTable({
     source: { ...MODEL, title: 'Our model; its weights are chosen to agree with common practice' },
     standards: BOTH,
   },
+  'bed.too-much': {
+    title: 'More than the tile takes',
+    says: 'A notch that leaves over {times} times the bed the tile takes is too much: the rest only comes up in the joints.',
+    values: { times: measure(1.75, 'times') },
+    source: MODEL,
+    standards: BOTH,
+  },
   'bed.relief': {
     title: 'A ribbed back swallows mortar',
     says: 'Each millimetre of mean relief on the back takes one litre of mortar from every square metre of bed.',

@@ -184,6 +184,13 @@ export const techniqueRules = ruleTable({
     source: published('ANSI A108.5, as quoted in an article on back buttering'),
     standards: NORTH_AMERICA,
   },
+  'butter.unsure': {
+    title: 'A back coat where the bed is not sure',
+    says: 'Where no rule asks for a back coat, one is planned if under {share} of tiles would reach the coverage without it.',
+    values: { share: share(0.8) },
+    source: MODEL,
+    standards: BOTH,
+  },
   'butter.relief': {
     title: 'Fill a grooved back',
     says: 'Grooves of {depth} and deeper are filled with the flat side, wet in wet, as each tile is set.',
