@@ -42,5 +42,8 @@ describe('worked examples', () => {
     expect(relief.bedMm).toBeCloseTo(3.37, 2);
     expect(relief.reliefMm).toBeCloseTo(1, 12);
     expect(relief.lostShare).toBeCloseTo(0.3, 2);
+    // The lesson says that what is left is a hair under the least bed.
+    expect(relief.leftMm / valueOf('bed.least', 'bed')).toBeLessThan(1);
+    expect(relief.leftMm / valueOf('bed.least', 'bed')).toBeGreaterThan(0.98);
   });
 });
