@@ -48,7 +48,7 @@ const UPRIGHT = 90;
 const TINY = 0.005;
 
 /** Blade angle at which a notch just leaves a bed, °, in whole steps of 5 upwards; null when even upright it doesn't. */
-export function angleForBed(notch: NamedNotch, bedMm: number): number | null {
+function angleForBed(notch: NamedNotch, bedMm: number): number | null {
   const sine = bedMm / bedAt(notch, UPRIGHT);
   if (sine > 1 + TINY / bedMm) return null;
   const exact = (Math.asin(Math.min(1, sine)) * 180) / Math.PI;

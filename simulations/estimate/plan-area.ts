@@ -33,7 +33,7 @@ export interface AreaContext {
 }
 
 /** Tiles to buy for, and to lift from: whole ones that cover the area with their joints. */
-export const tileCount = ({ areaM2, jointMm, tile }: Area): number =>
+const tileCount = ({ areaM2, jointMm, tile }: Area): number =>
   Math.max(1, Math.round((areaM2 * 1e6) / ((tile.lengthMm + jointMm) * (tile.widthMm + jointMm))));
 
 /** Butter by rule where one speaks; else where the prediction without it is not sure enough. */

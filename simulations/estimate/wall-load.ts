@@ -32,7 +32,7 @@ export function wallLimit(substrate: Area['substrate']): number | null {
 }
 
 /** Weight of tile, mortar and grout on a wall, kg/m². @param litresM2 mortar of all layers */
-export const wallKgM2 = (area: Area, litresM2: number): number =>
+const wallKgM2 = (area: Area, litresM2: number): number =>
   tileKgM2(area.tile) +
   litresM2 *
     powderKgPerLitre({

@@ -10,7 +10,7 @@ import { isMosaic } from './tile-facts.ts';
 import { words } from './words/en.ts';
 
 /** Open time of the job's mortar in its weather, min. */
-export const openTime = (area: Area, job: Job): number =>
+const openTime = (area: Area, job: Job): number =>
   openMinutes(
     job.mortar.openMin ?? valueOf('class.open', 'normal'),
     valueOf('time.reference', 'temperature'),

@@ -56,7 +56,7 @@ function warpOf([along, across]: OneBed['bowMm']): Float64Array {
 }
 
 /** Coverage of a piece at a gap; over one where there is more mortar than gap. */
-export function fillAt(bed: Pick<OneBed, 'bedMm' | 'coatMm' | 'crestMm' | 'pointed'>, gapMm: number): number {
+function fillAt(bed: Pick<OneBed, 'bedMm' | 'coatMm' | 'crestMm' | 'pointed'>, gapMm: number): number {
   const room = Math.max(GRAIN_STOP / 2, gapMm - bed.coatMm);
   if (room >= bed.crestMm) return 0;
   const fill = bed.bedMm / room;
