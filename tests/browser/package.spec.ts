@@ -1,4 +1,3 @@
-import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
@@ -7,6 +6,8 @@ import { extname, join, normalize } from 'node:path';
 import { expect, test } from '@playwright/test';
 
 import { resume, suspend } from '@site/packages/launch/progress.ts';
+
+import { ensurePackage } from './package-build.ts';
 
 const FOLDER = 'dist-packages/scorm12';
 const TYPES: Record<string, string> = { '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css', '.json': 'application/json', '.svg': 'image/svg+xml', '.woff2': 'font/woff2' }; // prettier-ignore
@@ -25,10 +26,7 @@ let kept = { line: '', page: '' };
 
 test.beforeAll(() => {
   test.setTimeout(600_000);
-  if (!existsSync(`${FOLDER}/index.html`)) {
-    const made = spawnSync('npm', ['run', '-s', 'package'], { stdio: ['ignore', 'inherit', 'inherit'] });
-    expect(made.status).toBe(0);
-  }
+  ensurePackage(FOLDER);
   server = createServer((request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? '/', 'http://x').pathname);
     const send = (type: string, body: string | Buffer) => response.writeHead(200, { 'content-type': type }).end(body);

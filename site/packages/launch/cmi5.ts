@@ -8,6 +8,43 @@ const STATE = 'ridge-to-bed';
 /** Whether this page was opened by a platform that speaks cmi5: it then carries the launch parameters. */
 export const isCmi5Launch = (): boolean => Cmi5.isCmiAvailable;
 
+const CATEGORY = { id: 'https://w3id.org/xapi/cmi5/context/categories/cmi5' };
+
+/** A time span as ISO 8601 writes it. */
+const duration = (milliseconds: number): string => `PT${Math.max(0, Math.round(milliseconds / 10) / 100)}S`;
+
+/**
+ * The last statement, sent by the page as it goes. The library's own request would be dropped with the page; one that
+ * is kept alive is not.
+ */
+async function sayTerminated(cmi5: Cmi5): Promise<void> {
+  const { activityId, actor, registration, endpoint } = cmi5.getLaunchParameters();
+  const { contextActivities, ...context } = cmi5.getLaunchData().contextTemplate;
+  const statement = {
+    id: crypto.randomUUID(),
+    actor,
+    verb: { id: 'http://adlnet.gov/expapi/verbs/terminated', display: { en: 'terminated' } },
+    object: { objectType: 'Activity', id: activityId },
+    result: { duration: duration(Date.now() - cmi5.getInitializedDate().getTime()) },
+    context: {
+      ...context,
+      registration,
+      contextActivities: { ...contextActivities, category: [...(contextActivities?.category ?? []), CATEGORY] },
+    },
+    timestamp: new Date().toISOString(),
+  };
+  await fetch(`${endpoint.replace(/\/$/, '')}/statements`, {
+    method: 'POST',
+    keepalive: true,
+    headers: {
+      'Content-Type': 'application/json',
+      'X-Experience-API-Version': '1.0.3',
+      Authorization: `Basic ${cmi5.getAuthToken()}`,
+    },
+    body: JSON.stringify(statement),
+  });
+}
+
 /**
  * A platform that speaks cmi5 (Quartz, first edition). `completed` and `passed` are said once each, as the profile
  * asks; nothing is said to have failed.
@@ -46,7 +83,7 @@ export function cmi5Platform(cmi5: Cmi5 = Cmi5.instance): Platform {
     end: async () => {
       if (ended) return;
       ended = true;
-      await cmi5.terminate();
+      await sayTerminated(cmi5);
     },
   };
 }

@@ -47,7 +47,8 @@ async function begin(): Promise<void> {
   };
   learnerRecord().subscribe(() => void tell());
   frame?.addEventListener('load', () => void tell());
-  window.addEventListener('pagehide', () => void tell().finally(() => platform.end()));
+  // Each change was told as it came; when the page goes there is time for one last word only.
+  window.addEventListener('pagehide', () => void platform.end());
 }
 
 void begin();
