@@ -1,0 +1,93 @@
+/**
+ * What a page costs a phone: first paint, largest paint and compressed script, on the built site with the processor
+ * slowed four times and a slow mobile network. Needs `npm run build`; a budget beside each figure.
+ */
+import { existsSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+
+import { chromium, type Browser } from '@playwright/test';
+
+import { serve } from '../browser/static-server.ts';
+
+export interface PageRow {
+  page: string;
+  firstPaintMs: number;
+  largestPaintMs: number;
+  scriptKb: number;
+  /** False where a budget is missed. */
+  holds: boolean;
+}
+
+/** A phone of some years ago on a weak signal: 1.6 Mbit/s down, 150 ms there and back. */
+const PHONE = { width: 360, height: 780, slowdown: 4, downBytesPerS: 200_000, latencyMs: 150 };
+export const BUDGET = { firstPaintMs: 1800, largestPaintMs: 2500, scriptKb: 60 };
+
+const PAGES = [
+  '/',
+  '/lessons/what-the-ridges-are-for/',
+  '/lessons/combing/',
+  '/rounds/',
+  '/job/',
+  '/bench/',
+  '/sources/',
+];
+const SYSTEM = ['/usr/bin/chromium', '/usr/bin/chromium-browser'].find((path) => existsSync(path));
+
+async function measure(browser: Browser, base: string, path: string): Promise<PageRow> {
+  const context = await browser.newContext({ viewport: PHONE, serviceWorkers: 'block' });
+  const page = await context.newPage();
+  const wire = await context.newCDPSession(page);
+  await wire.send('Emulation.setCPUThrottlingRate', { rate: PHONE.slowdown });
+  await wire.send('Network.enable');
+  await wire.send('Network.emulateNetworkConditions', {
+    offline: false,
+    latency: PHONE.latencyMs,
+    downloadThroughput: PHONE.downBytesPerS,
+    uploadThroughput: PHONE.downBytesPerS / 2,
+  });
+  let script = 0;
+  page.on('response', (response) => {
+    if (new URL(response.url()).pathname.endsWith('.js'))
+      void response.body().then((body) => (script += gzipSync(body).length));
+  });
+  await page.goto(base + path, { waitUntil: 'networkidle' });
+  const paint = await page.evaluate(
+    () =>
+      new Promise<{ first: number; largest: number }>((done) => {
+        const first = performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? NaN;
+        new PerformanceObserver((list) => done({ first, largest: list.getEntries().at(-1)?.startTime ?? NaN })).observe(
+          {
+            type: 'largest-contentful-paint',
+            buffered: true,
+          },
+        );
+      }),
+  );
+  await context.close();
+  const row = {
+    page: path,
+    firstPaintMs: Math.round(paint.first),
+    largestPaintMs: Math.round(paint.largest),
+    scriptKb: Math.round(script / 100) / 10,
+  };
+  const lesson = path.startsWith('/lessons/');
+  const holds =
+    row.firstPaintMs <= BUDGET.firstPaintMs &&
+    row.largestPaintMs <= BUDGET.largestPaintMs &&
+    (!lesson || row.scriptKb <= BUDGET.scriptKb);
+  return { ...row, holds };
+}
+
+/** Measures each page once from an empty cache; the server sends plain files, so the network carries more than a host that compresses. */
+export async function pageRows(): Promise<PageRow[]> {
+  const site = await serve(`${process.cwd()}/dist`);
+  const browser = await chromium.launch({ ...(SYSTEM ? { executablePath: SYSTEM } : {}), args: ['--no-sandbox'] });
+  try {
+    const rows: PageRow[] = [];
+    for (const path of PAGES) rows.push(await measure(browser, site.url, path));
+    return rows;
+  } finally {
+    await browser.close();
+    await site.stop();
+  }
+}
