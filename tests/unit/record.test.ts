@@ -22,6 +22,7 @@ const prediction = fc.record({ n: fc.nat(20), module: slug, guess: unit }).map((
   id: `f@${n}`,
   module: course[n % 16]!.slug,
   figure: 'f',
+  of: 'share' as const,
   guess: n / 20,
   truth: 0.5,
   at: n,
@@ -81,7 +82,7 @@ describe('the record file', () => {
     [
       writeRecordFile({
         ...emptyRecord(),
-        predictions: [{ id: 'a', module: 'mixing', figure: 'f', guess: 2, truth: 0, at: 1 }],
+        predictions: [{ id: 'a', module: 'mixing', figure: 'f', of: 'share', guess: 2, truth: 0, at: 1 }],
       }),
       'predictions[0].guess',
     ],

@@ -23,7 +23,7 @@ export async function keepGuess(
     const { learnerRecord } = await import('@site/storage/record/record.ts');
     const keeper = learnerRecord();
     await keeper.ready;
-    await keeper.add({ predictions: [{ id: `${figure}@${at}`, module, figure, guess, truth, at }] });
+    await keeper.add({ predictions: [{ id: `${figure}@${at}`, module, figure, of: 'share', guess, truth, at }] });
     return true;
   } catch {
     return false;

@@ -23,7 +23,15 @@ const MANY = 100_000;
 const recordSchema = z.strictObject({
   modules: listOf(z.strictObject({ slug: module, state: oneOf(['begun', 'done']), at: time() }), 0, MANY),
   predictions: listOf(
-    z.strictObject({ id: textUpTo(120), module, figure: textUpTo(80), guess: share(), truth: share(), at: time() }),
+    z.strictObject({
+      id: textUpTo(120),
+      module,
+      figure: textUpTo(80),
+      of: oneOf(['share', 'choice']),
+      guess: share(),
+      truth: share(),
+      at: time(),
+    }),
     0,
     MANY,
   ),

@@ -10,11 +10,15 @@ export interface ModuleEntry {
   at: number;
 }
 
-/** A share foretold before the tile was pulled, and what the bed then gave; both 0…1. */
+/**
+ * What was foretold before the tile was pulled, and what came of it. A share: both are 0…1. A choice: the guess is 1 when
+ * it was right and 0 when it was not, and the truth is 1.
+ */
 export interface Prediction {
   id: string;
   module: ModuleSlug;
   figure: string;
+  of: 'share' | 'choice';
   guess: number;
   truth: number;
   at: number;

@@ -2,10 +2,20 @@ import type { OutcomeId } from '@lessons/outcomes.ts';
 
 import type { Answer, Prediction } from './shape.ts';
 
-/** How guesses lie to the truth, in points of a hundred: the mean and the middle distance; null without guesses. */
+/** Guesses of a share. */
+export const shares = (predictions: Prediction[]): Prediction[] => predictions.filter((one) => one.of === 'share');
+
+/** How many choices were foretold, and how many of them rightly. */
+export const choices = (predictions: Prediction[]): { made: number; right: number } => {
+  const made = predictions.filter((one) => one.of === 'choice');
+  return { made: made.length, right: made.filter((one) => one.guess === one.truth).length };
+};
+
+/** How guessed shares lie to the truth, in points of a hundred: the mean and the middle distance; null without any. */
 export function guessing(predictions: Prediction[]): { biasPoints: number; spreadPoints: number } | null {
-  if (predictions.length === 0) return null;
-  const apart = predictions.map((one) => (one.guess - one.truth) * 100);
+  const guessed = shares(predictions);
+  if (guessed.length === 0) return null;
+  const apart = guessed.map((one) => (one.guess - one.truth) * 100);
   const distances = apart.map(Math.abs).sort((a, b) => a - b);
   return {
     biasPoints: apart.reduce((sum, one) => sum + one, 0) / apart.length,
