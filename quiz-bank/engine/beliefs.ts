@@ -18,10 +18,12 @@ export interface Beliefs {
  */
 export const RESPONSE = {
   /** Chance that an idea is held before anything was asked. */
-  prior: 0.06,
+  prior: 0.08,
   slip: 0.1,
-  /** An idea counts as held above this, as not held below one minus it. */
-  sure: 0.95,
+  /** An idea counts as held above this. */
+  sure: 0.9,
+  /** And as not held below this. */
+  cleared: 0.03,
 } as const;
 
 const MOST_HELD = 3;
@@ -120,20 +122,20 @@ export function expectedBits(beliefs: Beliefs, decision: Decision): number {
 
 /** Chance that each idea is held. */
 export function heldChance(beliefs: Beliefs): Record<IdeaId, number> {
-  const entries = IDEAS.map((idea, at): [IdeaId, number] => {
-    let sum = 0;
-    beliefs.sets.forEach((set, place) => {
-      if (set & (1 << at)) sum += beliefs.chance[place] ?? 0;
-    });
-    return [idea, sum];
+  const sums = IDEAS.map(() => 0);
+  beliefs.sets.forEach((set, place) => {
+    const chance = beliefs.chance[place] ?? 0;
+    for (let at = 0; at < IDEAS.length; at++) if (set & (1 << at)) sums[at] = (sums[at] ?? 0) + chance;
   });
-  return Object.fromEntries(entries) as Record<IdeaId, number>;
+  return Object.fromEntries(IDEAS.map((idea, at) => [idea, sums[at] ?? 0])) as Record<IdeaId, number>;
 }
 
 /** The ideas we are sure are held. */
-export const namedIdeas = (beliefs: Beliefs): IdeaId[] =>
-  IDEAS.filter((idea) => heldChance(beliefs)[idea] >= RESPONSE.sure);
+export function namedIdeas(beliefs: Beliefs): IdeaId[] {
+  const held = heldChance(beliefs);
+  return IDEAS.filter((idea) => held[idea] >= RESPONSE.sure);
+}
 
 /** True when every idea is surely held or surely not. */
 export const isSettled = (beliefs: Beliefs): boolean =>
-  Object.values(heldChance(beliefs)).every((held) => held >= RESPONSE.sure || held <= 1 - RESPONSE.sure);
+  Object.values(heldChance(beliefs)).every((held) => held >= RESPONSE.sure || held <= RESPONSE.cleared);

@@ -1,11 +1,12 @@
 import type { UnitSystem } from '../../simulations/units/format.ts';
 import type { ModuleId } from '../modules.ts';
 import { readAnswer } from './answer.ts';
-import { type Beliefs, expectedBits, isSettled, learn, openBeliefs } from './beliefs.ts';
+import { type Beliefs, expectedBits, heldChance, isSettled, learn, openBeliefs } from './beliefs.ts';
 import { type Bank, compose } from './compose.ts';
 import { drawFrom } from './draw.ts';
 import type { KeyedItem } from './item.ts';
 import { observe } from './observe.ts';
+import type { IdeaId } from '../wrong-ideas/idea.ts';
 
 export interface DiagnosisPlan {
   seed: number;
@@ -23,7 +24,7 @@ export interface Diagnosis {
 }
 
 /** How near the best an item must come to be drawn; it keeps two rounds from opening alike. */
-const NEAR_BEST = 0.85;
+const NEAR_BEST = 0.93;
 /** A template seen twice in a round is spent. */
 const MOST_TURNS = 2;
 /** Below this many bits a question tells nothing worth a learner's minute. */
@@ -35,13 +36,25 @@ const bitsOf = (beliefs: Beliefs, { key }: KeyedItem): number =>
   // Decisions of one item are taken as independent: an upper bound, good enough to rank by.
   key.decisions.reduce((sum, decision) => sum + expectedBits(beliefs, decision), 0);
 
+/** Bits of doubt about one idea. */
+const doubt = (held: number): number =>
+  held <= 0 || held >= 1 ? 0 : -held * Math.log2(held) - (1 - held) * Math.log2(1 - held);
+
+/** Only so many questions are made and weighed at a step: those whose ideas are most in doubt. */
+const WEIGHED = 30;
+
 function nextItem(bank: Bank, plan: DiagnosisPlan, beliefs: Beliefs, asked: KeyedItem[]): KeyedItem | null {
   const slot = asked.length;
   if (slot >= plan.most || (slot >= LEAST_ITEMS && isSettled(beliefs))) return null;
   const turns = (id: string): number => asked.filter(({ item }) => item.ref.template === id).length;
+  const held = heldChance(beliefs);
+  const doubtOf = (ideas: readonly IdeaId[]): number => ideas.reduce((sum, idea) => sum + doubt(held[idea]), 0);
   const candidates = bank.templates
+    .filter(({ ideas }) => ideas.length > 0)
     .filter(({ id, module }) => (plan.modules.length === 0 || plan.modules.includes(module)) && turns(id) < MOST_TURNS)
     .filter(({ id }) => asked.at(-1)?.item.ref.template !== id)
+    .toSorted((a, b) => doubtOf(b.ideas) - doubtOf(a.ideas))
+    .slice(0, WEIGHED)
     .map(({ id }) => {
       const keyed = compose(bank, { template: id, seed: plan.seed, slot }, plan.units);
       // A question already asked in another dress tells the same slip again; count it for less.

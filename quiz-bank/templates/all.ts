@@ -49,6 +49,7 @@ import { fiveDabs } from './pulling-a-tile/five-dabs.ts';
 import { itSoundsHollow } from './pulling-a-tile/it-sounds-hollow.ts';
 import { rankThePulls } from './pulling-a-tile/rank-the-pulls.ts';
 import { readThePull } from './pulling-a-tile/read-the-pull.ts';
+import { tellTheOwner } from './pulling-a-tile/tell-the-owner.ts';
 import { threeTilesLifted } from './pulling-a-tile/three-tiles-lifted.ts';
 import { angleAndLeastBed } from './reading-a-notch/angle-and-least-bed.ts';
 import { bedLeft } from './reading-a-notch/bed-left.ts';
@@ -121,6 +122,7 @@ export const templates: readonly Template[] = [
   itSoundsHollow,
   rankThePulls,
   readThePull,
+  tellTheOwner,
   threeTilesLifted,
   backInTheHand,
   bothFaces,

@@ -5,6 +5,7 @@ import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { drawnArea } from '../../jobs/area.ts';
 import { atAngle, narrow, squares } from '../../jobs/trowels.ts';
+import { allowedForMeasured } from '../../wrong-ideas/allowed-for-measured.ts';
 import { biggerIsSafer } from '../../wrong-ideas/bigger-is-safer.ts';
 import { pressOutTheBow } from '../../wrong-ideas/press-out-the-bow.ts';
 
@@ -15,7 +16,7 @@ const MEAN_OF_BOW = 2 / 3;
 export const whatToDoWithIt = template({
   id: 'bowed-tile/what-to-do-with-it',
   outcomes: ['measure-warp', 'when-to-butter'],
-  ideas: ['press-out-the-bow', 'bigger-is-safer'],
+  ideas: ['press-out-the-bow', 'bigger-is-safer', 'allowed-for-measured'],
   draw: (draw) => {
     const lengthMm = inches(draw.pick([12, 18, 24, 36]));
     const edge = draw.pick(['rectified', 'calibrated'] as const);
@@ -45,7 +46,13 @@ export const whatToDoWithIt = template({
       kind: 'one',
       right: say.t(todo),
       wrong: [
-        ...['send', 'coat', 'set'].filter((one) => one !== todo).map((one) => ({ text: say.t(one), idea: null })),
+        ...['send', 'coat', 'set']
+          .filter((one) => one !== todo)
+          .map((one) => ({
+            text: say.t(one),
+            // Within its limit, so nothing to do: the limit again in place of what the straightedge says.
+            idea: one === 'set' && todo === 'coat' ? allowedForMeasured.id : null,
+          })),
         { text: say.t('press'), idea: pressOutTheBow.id },
         { text: say.t('bigger'), idea: biggerIsSafer.id },
       ],

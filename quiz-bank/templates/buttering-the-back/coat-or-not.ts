@@ -4,6 +4,7 @@ import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { drawnArea } from '../../jobs/area.ts';
 import { biggerIsSafer } from '../../wrong-ideas/bigger-is-safer.ts';
+import { oneChartForAll } from '../../wrong-ideas/one-chart-for-all.ts';
 import { pressingIsEnough } from '../../wrong-ideas/pressing-is-enough.ts';
 
 const sizes = [
@@ -20,7 +21,7 @@ const sizes = [
 export const coatOrNot = template({
   id: 'buttering-the-back/coat-or-not',
   outcomes: ['when-to-butter', 'back-relief'],
-  ideas: ['bigger-is-safer', 'pressing-is-enough'],
+  ideas: ['bigger-is-safer', 'pressing-is-enough', 'one-chart-for-all'],
   draw: (draw) => {
     const [length, width] = draw.pick(sizes);
     const reliefMm = draw.pick([0, 0, 0.3, 1.2, 1.5]);
@@ -73,6 +74,7 @@ export const coatOrNot = template({
         wrong: [
           ...others.slice(other, other + 2).map((one) => ({ text: say.t(`reason-${one}`, values), idea: null })),
           { text: say.t('reason-notch'), idea: biggerIsSafer.id },
+          { text: say.t('reason-chart'), idea: oneChartForAll.id },
           { text: say.t('reason-press'), idea: pressingIsEnough.id },
         ],
         verdicts: { yes: say.t('yes'), no: say.t('no') },

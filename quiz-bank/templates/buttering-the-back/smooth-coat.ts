@@ -1,13 +1,15 @@
 import { judgePull } from '../../../simulations/judge/judge.ts';
 import { template } from '../../engine/template.ts';
 import { drawnPull } from '../../jobs/pulls.ts';
+import { averageHidesIt } from '../../wrong-ideas/average-hides-it.ts';
+import { hollowIsLoose } from '../../wrong-ideas/hollow-is-loose.ts';
 import { backCoatCounts } from '../../wrong-ideas/back-coat-counts.ts';
 
 /** Three backs, some of them coated and never in the bed. */
 export const smoothCoat = template({
   id: 'buttering-the-back/smooth-coat',
   outcomes: ['coat-is-no-contact', 'judge-coverage'],
-  ideas: ['back-coat-counts'],
+  ideas: ['back-coat-counts', 'average-hides-it', 'hollow-is-loose'],
   draw: (draw) => {
     const pulls = Array.from({ length: 3 }, () => {
       const backCoatOnly = draw.chance(0.3);
@@ -42,7 +44,8 @@ export const smoothCoat = template({
         wrong: [
           { text: say.t(mean >= required ? 'under' : 'over'), idea: null },
           { text: say.t(counted >= required ? 'coat-over' : 'coat-under'), idea: backCoatCounts.id },
-          { text: say.t('leave-out'), idea: null },
+          { text: say.t('best'), idea: averageHidesIt.id },
+          { text: say.t('solid'), idea: hollowIsLoose.id },
         ],
       },
       why: [say.t(coated ? 'why-coated' : 'why', { mean: say.share(mean), need: say.share(required) })],

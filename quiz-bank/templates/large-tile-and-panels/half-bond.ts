@@ -3,13 +3,15 @@ import { inches } from '../../../simulations/units/length.ts';
 import { valueOf } from '../../../simulations/rules/rulebook.ts';
 import { template } from '../../engine/template.ts';
 import { drawnArea } from '../../jobs/area.ts';
+import { allowedForMeasured } from '../../wrong-ideas/allowed-for-measured.ts';
+import { pressOutTheBow } from '../../wrong-ideas/press-out-the-bow.ts';
 import { halfOffsetIsFine } from '../../wrong-ideas/half-offset-is-fine.ts';
 
 /** Somebody wants a certain offset: may it be laid? */
 export const halfBond = template({
   id: 'large-tile-and-panels/half-bond',
   outcomes: ['offset-allowed', 'lippage-allowed'],
-  ideas: ['half-offset-is-fine'],
+  ideas: ['half-offset-is-fine', 'press-out-the-bow', 'allowed-for-measured'],
   draw: (draw) => {
     const [length, width] = draw.pick([
       [12, 6],
@@ -65,9 +67,11 @@ export const halfBond = template({
                 !(one === 'mock-up' && mockUpApproved) &&
                 !(one === 'within' && right !== 'too-far' && offset < 0.4),
             )
-            .slice(0, 2)
+            .slice(0, 1)
             .map((one) => ({ text: say.t(one, values), idea: null })),
           { text: say.t('looks'), idea: halfOffsetIsFine.id },
+          { text: say.t('pressed'), idea: pressOutTheBow.id },
+          { text: say.t('allowed'), idea: allowedForMeasured.id },
         ],
         verdicts: { yes: say.t('yes'), no: say.t('no') },
       },

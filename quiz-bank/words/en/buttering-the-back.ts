@@ -22,6 +22,7 @@ export const butteringTheBack: Record<string, Words> = {
     'reason-outdoors': 'Outdoors {share} is asked',
     'reason-none': 'No edge over {edge}, no deep grooves, a dry place',
     'reason-notch': 'The next bigger notch does the same and saves a step',
+    'reason-chart': 'The chart in the shop decides, for every tile and place',
     'reason-press': 'Enough pressure fills any back',
     'why-size': 'Over {edge} an edge is seldom flat enough for the bed alone.',
     'why-relief': 'Grooves of {depth} and more hold air; they are filled with the flat side, wet in wet.',
@@ -30,7 +31,7 @@ export const butteringTheBack: Record<string, Words> = {
     'why-none': 'Small, flat, dry: the comb alone can fill it. Lift one to see.',
   },
   'buttering-the-back/smooth-coat': {
-    story: 'A dry interior floor, three tiles lifted.',
+    story: 'A dry interior floor, three tiles lifted. Tapped before, they sounded like all the others.',
     smooth: 'One: mortar all over the back, smooth as it left the trowel, no print of ridges.',
     printed: 'One: {share} of the back shows the print of the bed.',
     ask: 'Do they pass by coverage? And why?',
@@ -38,7 +39,8 @@ export const butteringTheBack: Record<string, Words> = {
     under: 'Only printed backs count, and they fall short on average',
     'coat-over': 'A coated back counts as full, so on average they reach it',
     'coat-under': 'A coated back counts as full, and still they fall short',
-    'leave-out': 'The poorest of the three is left out of the count altogether',
+    best: 'The best of the three makes up for what the others lack',
+    solid: 'They sounded as solid as the rest when they were tapped',
     why: '{mean} on average, and {need} is asked.',
     'why-coated':
       'A smooth coat with no print never met the bed and counts nothing: {mean} on average, and {need} is asked.',

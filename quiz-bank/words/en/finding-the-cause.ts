@@ -123,6 +123,7 @@ export const findingTheCause: Record<string, Words> = {
     'do-board-seam': 'Bed the board in mortar and tape its seams',
     'do-thick-patch': 'Patch the low spots first',
     'do-notch': 'Take a bigger notch, for mortar to spare',
+    'do-tap': 'Tap every tile and redo the hollow ones',
     'do-press': 'Press every tile down harder than they did',
     'why-skinned': 'The mortar was good until it got old on the floor.',
     'why-not-moved': 'Enough mortar, fresh, and left standing: it wants movement.',

@@ -35,6 +35,8 @@ export const largeTileAndPanels: Record<string, Words> = {
     within: 'It is a third or less',
     'mock-up': 'Over a third, but the mock-up was approved',
     short: 'No side is over {side}',
+    pressed: 'Whatever lip there is goes when the tile is pressed down',
+    allowed: 'Whatever bow its standard allows, the floor can take',
     looks: 'Half always looks right, whatever the length of the tile',
     'why-too-far':
       'Over {side} a third is the most without an approved mock-up: at half, the crown of one tile meets the low ends of two others.',

@@ -81,4 +81,21 @@ export const pullingATile: Record<string, Words> = {
     ask: 'How much of the back is bonded?',
     why: '{count} dabs together cover {share}. Between them a heel stands on nothing.',
   },
+  'pulling-a-tile/tell-the-owner': {
+    story:
+      'Tile in {place} on {base}. Many sound hollow when tapped. Three were lifted; the print of the bed covers {shares} of their backs.',
+    coated: 'The backs had been coated, and the coat is there all over, print or no print.',
+    'interior-dry': 'a dry hall',
+    'interior-wet': 'a shower',
+    mat: 'an uncoupling mat',
+    board: 'cement board',
+    ask: 'What do you tell the owner?',
+    passes: 'It passes: enough of each back was in the bed',
+    fails: 'It fails: too little of the backs was in the bed',
+    hollow: 'It fails: so many hollow tiles can’t be bonded',
+    coats: 'It passes: with the coat every back is covered in full',
+    best: 'It passes: the best of the three makes up for the poorest',
+    why: 'The print of the bed counts: {mean} on average, and {need} is asked here.',
+    'why-sound': 'Mats and boards sound hollow over a good bed, and a coat that shows no print met nothing.',
+  },
 };
