@@ -1,0 +1,40 @@
+import type { EyeLevel } from '@quiz/eye/pulled-tile.ts';
+import type { Guess } from '@quiz/eye/score.ts';
+
+/** A kept guess with its tile. */
+export interface KeptGuess extends Guess {
+  level: EyeLevel;
+  number: number;
+}
+
+const KEY = 'rtb.eye';
+const MOST = 400;
+
+const isGuess = (value: unknown): value is KeptGuess => {
+  const one = value as Partial<KeptGuess> | null;
+  return (
+    typeof one === 'object' &&
+    one !== null &&
+    typeof one.level === 'string' &&
+    [one.number, one.guess, one.truth].every((figure) => typeof figure === 'number' && Number.isFinite(figure))
+  );
+};
+
+export function keptGuesses(): KeptGuess[] {
+  try {
+    const value = JSON.parse(localStorage.getItem(KEY) ?? '[]') as unknown;
+    return Array.isArray(value) ? value.filter(isGuess) : [];
+  } catch {
+    return [];
+  }
+}
+
+/** @returns false when the browser kept nothing; the guesses then last as long as the page */
+export function keepGuesses(guesses: readonly KeptGuess[]): boolean {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(guesses.slice(-MOST)));
+    return true;
+  } catch {
+    return false;
+  }
+}
