@@ -16,6 +16,7 @@ import { howWasItCombed } from './combing/how-was-it-combed.ts';
 import { lowestAngle } from './combing/lowest-angle.ts';
 import { swirledTileLifted } from './combing/swirled-tile-lifted.ts';
 import { whatToChange } from './combing/what-to-change.ts';
+import { whatWasLeftOut } from './combing/what-was-left-out.ts';
 import { whichPatchesPass } from './combing/which-patches-pass.ts';
 import { looseKitchen } from './finding-the-cause/loose-kitchen.ts';
 import { readTheSigns } from './finding-the-cause/read-the-signs.ts';
@@ -72,6 +73,7 @@ import { openToday } from './time-and-weather/open-today.ts';
 import { shortestFirst } from './time-and-weather/shortest-first.ts';
 import { spreadAhead } from './time-and-weather/spread-ahead.ts';
 import { stillGood } from './time-and-weather/still-good.ts';
+import { aboveAndBelow } from './under-boards-and-membranes/above-and-below.ts';
 import { cableResistance } from './under-boards-and-membranes/cable-resistance.ts';
 import { combOverCable } from './under-boards-and-membranes/comb-over-cable.ts';
 import { matCavities } from './under-boards-and-membranes/mat-cavities.ts';
@@ -110,6 +112,7 @@ export const templates: readonly Template[] = [
   lowestAngle,
   swirledTileLifted,
   whatToChange,
+  whatWasLeftOut,
   whichPatchesPass,
   howFar,
   oneStroke,
@@ -145,6 +148,7 @@ export const templates: readonly Template[] = [
   notchForASheet,
   squeezeUp,
   veeUnderASheet,
+  aboveAndBelow,
   cableResistance,
   combOverCable,
   matCavities,

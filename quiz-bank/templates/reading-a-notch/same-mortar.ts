@@ -25,7 +25,7 @@ const near = (a: number, b: number, share: number): boolean => Math.abs(a - b) <
 /** Which other trowel leaves what this one leaves. */
 export const sameMortar = template({
   id: 'reading-a-notch/same-mortar',
-  outcomes: ['mortar-a-notch-leaves'],
+  outcomes: ['mortar-a-notch-leaves', 'read-a-label'],
   ideas: ['depth-is-the-bed', 'width-for-depth', 'v-like-square', 'bigger-is-safer'],
   draw: (draw) => {
     const trowel = draw.pick(wanted);

@@ -15,7 +15,7 @@ const minutes = (sheetMin: number, weather: Weather): number =>
 /** How long the bed stays open on a day like this. */
 export const openToday = template({
   id: 'time-and-weather/open-today',
-  outcomes: ['open-time'],
+  outcomes: ['open-time', 'spread-ahead'],
   ideas: ['skin-is-fine'],
   draw: (draw) => {
     const sheetMin = draw.pick([15, 20, 25, 30, 40, 50]);

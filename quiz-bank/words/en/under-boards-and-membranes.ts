@@ -57,4 +57,14 @@ export const underBoardsAndMembranes: Record<string, Words> = {
     why: 'Within {limit} of the label means {low} to {high} Ω. Write every reading down.',
     caution: 'A cable that reads wrong is not tiled over; ask the maker and a licensed electrician.',
   },
+  'under-boards-and-membranes/above-and-below': {
+    story:
+      'A thin sheet membrane goes on a slab, then tile. The membrane’s sheet says {below} under the membrane. For the tile on top you need the bed of a {above} trowel.',
+    'ask-below': 'What do you comb with under the membrane?',
+    'ask-above': 'What do you comb with on top of it?',
+    safe: '{notch}, to be on the safe side',
+    flat: 'Nothing, the flat side is enough',
+    'why-below': 'Under the membrane its maker governs: {below}.',
+    'why-above': 'On top the tile decides, as on any flat floor: {above}.',
+  },
 };
