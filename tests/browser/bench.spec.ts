@@ -1,5 +1,8 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Page } from '@playwright/test';
+import { expect as expectSoon, test, type Page } from '@playwright/test';
+
+/** Software graphics on a busy machine take their time. */
+const expect = expectSoon.configure({ timeout: 30_000 });
 
 /** Combs, sets, guesses and pulls as a newcomer does: by the one main button of each step. */
 async function pullWithGuess(page: Page): Promise<void> {

@@ -47,10 +47,10 @@ export const wall = {
     },
     skin: {
       title: 'Fresh or skinned?',
-      ask: 'One tile goes down at once and is slid; the other after 40 minutes and is only pushed. Both look wet.',
-      first: 'At once, slid',
-      second: 'After 40 minutes, pushed',
-      why: 'Skin takes the print of the tile and lets go of it. Sliding breaks some of it; waiting makes it worse.',
+      ask: 'One tile goes down at once, the other after 40 minutes in still air. Both are pushed alike, and both beds look wet.',
+      first: 'At once',
+      second: 'After 40 minutes',
+      why: 'Skin takes the print of the tile and lets go of it. The hatched part touched the back and did not hold.',
     },
     mosaic: {
       title: 'Mosaic: ridges up or knocked flat?',

@@ -15,7 +15,6 @@ export interface Demonstration {
 }
 
 const press: BedAction = { ...defaultActions.press };
-const slide = (directionDeg: number): BedAction => ({ ...defaultActions.slide, directionDeg });
 
 const bed = (change: (start: BedSetup) => Partial<BedSetup>): BedSetup => {
   const start = startSetup();
@@ -58,18 +57,16 @@ export const demonstrations: readonly Demonstration[] = [
     first: bed((start) => ({
       tile: { ...start.tile, bowLengthMm: 2 },
       trowel: { ...start.trowel, ...notch(1 / 2, 1 / 2) },
-      actions: [press, slide(0)],
     })),
     second: bed((start) => ({
       tile: { ...start.tile, bowLengthMm: 2 },
       trowel: { ...start.trowel, ...notch(1 / 4, 1 / 4) },
-      actions: [press, slide(0)],
     })),
   },
   {
     id: 'skin',
-    first: bed(() => ({ actions: [press, slide(0)] })),
-    second: bed((start) => ({ mortar: { ...start.mortar, ageMin: 40 }, actions: [press] })),
+    first: bed(() => ({})),
+    second: bed((start) => ({ mortar: { ...start.mortar, ageMin: 40 } })),
   },
   {
     id: 'mosaic',
