@@ -8,6 +8,7 @@ const steps = [
   ['types', 'npm', ['run', '-s', 'check']],
   ['lint', 'npm', ['run', '-s', 'lint']],
   ['unit, reference and property tests', 'npm', ['run', '-s', 'unit']],
+  ['every number of the rules noticed when changed', 'npm', ['run', '-s', 'test:mutate']],
   ['build', 'npx', ['--no-install', 'astro', 'build']],
   ['browser tests', 'npm', ['run', '-s', 'browser']],
 ];
