@@ -30,7 +30,8 @@ describe('live figures show what their words say', () => {
     expect(harder.coverage - both.coverage).toBeLessThan(0.1);
     const straight = pull(crossed, { comb: 1 });
     expect(straight.trapped).toBeLessThan(0.01);
-    expect(straight.coverage).toBeGreaterThan(both.coverage + 0.2);
+    expect(straight.coverage).toBeGreaterThan(0.97);
+    expect(both.coverage).toBeLessThan(0.85);
     expect(pull(crossed, { comb: 2 }).trapped).toBeLessThan(0.01);
   });
 
@@ -38,7 +39,8 @@ describe('live figures show what their words say', () => {
     expect(pull(far).coverage).toBeLessThan(0.6);
     const across = [3, 6, 12].map((stroke) => pull(far, { way: 1, far: stroke }).coverage);
     const along = [3, 6, 12].map((stroke) => pull(far, { way: 2, far: stroke }).coverage);
-    across.forEach((one, i) => expect(one).toBeGreaterThan(along[i]! + 0.03));
+    // At the longest stroke both are nearly full, so there only the order is claimed.
+    across.forEach((one, i) => expect(one).toBeGreaterThan(along[i]! + (i < 2 ? 0.05 : 0)));
     expect(across[1]!).toBeGreaterThan(across[0]! + 0.05);
     expect(across[2]!).toBeGreaterThan(0.95);
     expect(pull(far, { size: 1 }).coverage).toBeGreaterThan(pull(far).coverage + 0.2);
