@@ -173,3 +173,13 @@ describe('small pictures', () => {
     expect(fileName('…', 'x')).toBe('x');
   });
 });
+
+test('the plan tells how far its draws have come, and stops when told to', () => {
+  const { job } = readOf(addArea(freshDraft('imperial')));
+  const shares: number[] = [];
+  planJob(job, { onProgress: (share) => shares.push(share) < 0 });
+  expect(shares.length).toBeGreaterThan(300);
+  expect(Math.max(...shares)).toBeLessThan(1);
+  expect(shares.some((share) => share > 0.5)).toBe(true);
+  expect(() => planJob(job, { onProgress: () => true })).toThrow();
+});

@@ -13,7 +13,16 @@ self.addEventListener('message', ({ data }: MessageEvent<PlanRequest>) => {
       say({ kind: 'refused', run, faults: reading.faults });
       return;
     }
-    const plan = planJob(reading.value.job, { units }, reading.value.assumed);
+    let told = 0;
+    const onProgress = (share: number): boolean => {
+      // A hundredth at a time: more messages than that would cost more than the draws.
+      if (share >= told + 0.01) {
+        told = share;
+        say({ kind: 'progress', run, share });
+      }
+      return false;
+    };
+    const plan = planJob(reading.value.job, { units, onProgress }, reading.value.assumed);
     say({ kind: 'plan', run, plan });
   } catch (problem) {
     say({ kind: 'failed', run, message: problem instanceof Error ? problem.message : String(problem) });
