@@ -67,7 +67,7 @@ export const halfBond = template({
                 !(one === 'mock-up' && mockUpApproved) &&
                 !(one === 'within' && right !== 'too-far' && offset < 0.4),
             )
-            .slice(0, 1)
+            .slice(0, 2)
             .map((one) => ({ text: say.t(one, values), idea: null })),
           { text: say.t('looks'), idea: halfOffsetIsFine.id },
           { text: say.t('pressed'), idea: pressOutTheBow.id },

@@ -87,7 +87,7 @@ export const combing: Record<string, Words> = {
     picture: 'The back of the first tile. Grey: mortar.',
     over: 'They average {mean}, at least the {need} asked here',
     under: 'They average {mean}, less than the {need} asked here',
-    swirls: 'The way it was combed always evens out',
+    swirls: 'The way it was combed always evens out under the tile',
     why: 'The average is {mean}; {need} is asked here.',
     'why-comb': 'Straight ridges on the same floor, worked the same way, leave next to no voids.',
   },
