@@ -8,6 +8,7 @@ import type { Cut } from '../section/profile.ts';
 import { makeCutFace } from './cut-face.ts';
 import { fieldMesh } from './field-mesh.ts';
 import { mortarMaterial } from './mortar-material.ts';
+import { makeNeighbours } from './neighbours.ts';
 import { strideFor, type Quality } from './quality.ts';
 import { emptyField, shadeHeights, type ShadedField } from './shade-heights.ts';
 import { slabPlan } from './slab-plan.ts';
@@ -37,6 +38,8 @@ export interface BedModel {
   setLook: (look: TileLook) => void;
   setTrowel: (place: TrowelPlace) => void;
   setCut: (cut: Cut | null) => void;
+  /** Shows the tiles next door while the tile lies on its bed. */
+  setNeighbours: (shown: boolean) => void;
   setPalette: (palette: ViewPalette) => void;
   setQuality: (quality: Quality) => void;
   dispose: () => void;
@@ -64,13 +67,15 @@ export function makeBedModel(first: ViewPalette): BedModel {
   const tile = makeTile(palette);
   const trowel = makeTrowel();
   const face = makeCutFace(palette);
+  const beside = makeNeighbours(palette);
+  let besideShown = false;
   const hinge = new Group();
   const underTile = new Group();
   underTile.scale.y = -1;
   underTile.add(tileField.mesh);
   tile.group.add(underTile);
   hinge.add(tile.group);
-  group.add(slab.group, floorField.mesh, hinge, trowel.group, face.group);
+  group.add(slab.group, floorField.mesh, hinge, trowel.group, face.group, beside.group);
   trowel.group.visible = false;
   hinge.visible = false;
 
@@ -123,8 +128,14 @@ export function makeBedModel(first: ViewPalette): BedModel {
 
   const stand = (): void => {
     hinge.visible = tileShown;
+    beside.group.visible = false;
     if (!held) return;
     const { setup, frame } = held;
+    if (besideShown && tileShown && isLaid(frame) && pose.lift === 0 && pose.turn === 0) {
+      const { lengthMm, widthMm } = setup.tile;
+      beside.lay(setup.tile, warpOf(setup.tile, lengthMm, widthMm), frame.tileHeightMm, slabPlan(lengthMm, widthMm));
+      beside.group.visible = true;
+    }
     const rest = isLaid(frame) ? frame.tileHeightMm : restingHeight(frame);
     const wide = setup.tile.widthMm;
     const axis = wide / 2 + TURN_CLEAR_MM / 2;
@@ -140,6 +151,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
   const slice = (): void => {
     const planes: Plane[] = held && cut ? face.planes(cut) : [];
     slab.setClip(planes);
+    beside.setClip(planes);
     bed.material.clippingPlanes = planes;
     const down = pose.lift === 0 && pose.turn === 0;
     tile.setClip(down ? planes : []);
@@ -210,6 +222,11 @@ export function makeBedModel(first: ViewPalette): BedModel {
       trowel.group.visible = place !== null;
       if (place) trowel.place(place.x, place.y, 0, place.alongDeg);
     },
+    setNeighbours: (shown) => {
+      if (besideShown === shown) return;
+      besideShown = shown;
+      stand();
+    },
     setCut: (next) => {
       cut = next;
       slice();
@@ -219,6 +236,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
       slab.setPalette(next);
       tile.setPalette(next);
       face.setPalette(next);
+      beside.setPalette(next);
       bed.material.color.set(next.wetMortar);
       left.material.color.set(next.wetMortar);
       if (held) tile.paint(held.frame, held.pulled);
@@ -231,6 +249,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
       tile.dispose();
       trowel.dispose();
       face.dispose();
+      beside.dispose();
     },
   };
 }

@@ -21,6 +21,8 @@ export interface BedShown {
   pulled: boolean;
   trowel: TrowelPlace;
   cut: Cut | null;
+  /** The tiles next door, while the tile lies on its bed. */
+  neighbours: boolean;
 }
 
 export interface BenchViewHooks {
@@ -148,6 +150,7 @@ export function openBenchView(canvas: HTMLCanvasElement, first: ViewPalette, hoo
         pane.model.setTileShown(bed.tile !== 'away');
         pane.model.setTrowel(bed.trowel);
         pane.model.setCut(bed.cut);
+        pane.model.setNeighbours(bed.neighbours);
         pane.model.show(bed.setup, bed.frame, bed.pulled);
         if (bed.tile !== pane.was) {
           // A tile that was not there comes down from where it is held.

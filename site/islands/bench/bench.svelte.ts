@@ -32,6 +32,8 @@ export class Bench {
   look = $state<Look>('solid');
   hold = $state<Hold>('turned');
   cut = $state.raw<Cut | null>(null);
+  /** The tiles next door are shown, and the step to them is told. */
+  neighbours = $state(false);
   tool = $state<Tool>('turn');
   /** Where the trowel is while a hand draws it; null at rest. */
   trowelAt = $state.raw<{ x: number; y: number; alongDeg: number } | null>(null);

@@ -21,6 +21,7 @@ export function bedShown(bench: Bench): BedShown | null {
     pulled: over && bench.hold !== 'down',
     trowel: bench.stage === 'comb' ? (bench.trowelAt ?? trowelRest(setup.tile.widthMm, setup.comb.directionDeg)) : null,
     cut: bench.open || !laid ? bench.cut : null,
+    neighbours: bench.neighbours,
   };
 }
 

@@ -62,7 +62,15 @@ export const bench = {
     slideSays: 'Drag the tile: it slides there and back.',
     tapSays: 'Click the tile where the mallet falls.',
   },
-  looks: { solid: 'Solid', clear: 'See through', lifted: 'Lifted', turned: 'Turned over', down: 'Back in place' },
+  looks: {
+    solid: 'Solid',
+    clear: 'See through',
+    lifted: 'Lifted',
+    turned: 'Turned over',
+    down: 'Back in place',
+    neighbours: 'Neighbours',
+  },
+  lippage: (step: string) => `Lippage to the row behind, half a tile along: up to ${step}.`,
   lookWaits: 'Looking through the tile before you guess gives the answer away. The guess then counts as seen.',
   patterns: {
     straight: 'Straight',

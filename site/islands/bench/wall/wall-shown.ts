@@ -22,5 +22,6 @@ export function wallShown(bed: BedProgress, step: WallStep): BedShown | null {
     pulled,
     trowel: null,
     cut: null,
+    neighbours: false,
   };
 }
