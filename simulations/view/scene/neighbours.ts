@@ -18,15 +18,15 @@ export interface Neighbours {
 /** The tiles next door: the same tile laid level at the same height, one beside and two behind in a running bond. */
 export function makeNeighbours(first: ViewPalette): Neighbours {
   const group = new Group();
-  const glaze = new MeshStandardMaterial({ roughness: 0.28, side: DoubleSide });
+  const glaze = new MeshStandardMaterial({ roughness: 0.28 });
   const body = new MeshStandardMaterial({ roughness: 0.85, side: DoubleSide });
   const tops = [0, 1, 2].map(() => new Mesh(new BufferGeometry(), glaze));
   const sides = [0, 1, 2].map(() => new Mesh(new BufferGeometry(), body));
   group.add(...tops, ...sides);
   for (const mesh of [...tops, ...sides]) {
-    mesh.castShadow = true;
     mesh.receiveShadow = true;
   }
+  for (const mesh of sides) mesh.castShadow = true;
   let edges: Plane[] = [];
   let cut: Plane[] = [];
   const clip = (): void => {
