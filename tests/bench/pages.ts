@@ -45,10 +45,15 @@ async function measure(browser: Browser, base: string, path: string): Promise<Pa
     downloadThroughput: PHONE.downBytesPerS,
     uploadThroughput: PHONE.downBytesPerS / 2,
   });
-  let script = 0;
+  const scripts: Promise<number>[] = [];
   page.on('response', (response) => {
     if (new URL(response.url()).pathname.endsWith('.js'))
-      void response.body().then((body) => (script += gzipSync(body).length));
+      scripts.push(
+        response.body().then(
+          (body) => gzipSync(body).length,
+          () => 0,
+        ),
+      );
   });
   await page.goto(base + path, { waitUntil: 'networkidle' });
   const paint = await page.evaluate(
@@ -63,6 +68,7 @@ async function measure(browser: Browser, base: string, path: string): Promise<Pa
         );
       }),
   );
+  const script = (await Promise.all(scripts)).reduce((sum, size) => sum + size, 0);
   await context.close();
   const row = {
     page: path,
