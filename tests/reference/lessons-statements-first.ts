@@ -31,7 +31,7 @@ export const firstStatements: Statements = {
     ['Measure the water that the bag asks for', 'mortar.water'],
     ['at eight to eight, with the paddle under the surface', 'time.mix-speed'],
     ['Let it rest eight to eight', 'time.slake'],
-    ['Use the batch within eight, sooner in heat', 'time.pot-life'],
+    ['Use the batch within its pot life', 'time.pot-life'],
     ['Throw it away and mix a smaller batch', 'time.no-retemper'],
     [
       'A mix that slumps starts at about eight, one that holds a ridge at eight, a stiff one at eight',
@@ -44,7 +44,7 @@ export const firstStatements: Statements = {
   ],
   combing: [
     ['force a thin coat of mortar into the floor, with pressure', 'comb.key-coat'],
-    ['Burn in only as much floor as you will tile before the mortar skins', 'time.no-skin'],
+    ['Burn in only as much floor as you will tile before the mortar grows a skin', 'time.no-skin'],
     ['Hold the blade at eight or steeper', 'trowel.angle'],
     ['Comb straight lines, all in one direction', 'comb.straight'],
     ['Run the ridges along the short side', 'comb.short-side'],
@@ -57,7 +57,7 @@ export const firstStatements: Statements = {
   ],
   setting: [
     ['A tile that only rests on square ridges touches over about eight of its back', 'set.resting'],
-    ['move the tile at right angles to the ridges, until they have collapsed', 'set.across'],
+    ['move it at right angles to the ridges, until they have collapsed', 'set.across'],
     ['One trade article asks for the width of the notch, there and back', 'set.travel'],
     ["A contractors' manual says eight to eight", 'set.travel-manual'],
     ['If the joint is eight or less', 'set.joint-limits'],
@@ -66,7 +66,7 @@ export const firstStatements: Statements = {
     ['Wear knee pads and gloves', 'safety.cement'],
   ],
   'pulling-a-tile': [
-    ['Lift one tile now and then as you set, while the mortar is fresh', 'sampling.routine'],
+    ['Pull one tile now and then as you set, while the mortar is fresh', 'sampling.routine'],
     ['Mortar counts only where it has wetted the tile and the floor', 'coverage.both-faces'],
     ['Draw a grid on clear film', 'sampling.count-grid'],
     ['eight in a dry room, and eight where it is wet or outdoors', 'coverage.dry'],
@@ -75,7 +75,7 @@ export const firstStatements: Statements = {
     ['The standard asks for full support there', 'void.support'],
     ['allow no void within eight of a corner or an edge', 'void.near-edge'],
     ['Anything over eight in one piece is poor work', 'void.tile'],
-    ['Dabs fail on all three', 'set.no-dabs'],
+    ['spot bonding, fails on all three', 'set.no-dabs'],
     ['eight is under eight', 'coverage.wet'],
     ['Lift before you condemn', 'sampling.sound'],
     ['Mortar counts only where it has wetted', 'pull.back-coat-only'],
