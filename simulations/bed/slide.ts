@@ -82,7 +82,8 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
     );
     const left = how.pathMm - gone;
     const step = fall * left < STILL * load.meanGap ? left : Math.min(left, FRONT_STEP / gain.fastest, most / fall);
-    const sink = fall * step;
+    // A front widens evenly with the path, so one over the gap grows evenly too: exact for ridges over any step.
+    const sink = (fall * step) / (1 + (fall * step) / load.meanGap);
     const stiffness = (3 * load.forceN) / (load.contactMm2 * 1e-6 * load.meanGap);
     const slopes = balancing(bed, applied, stiffness, load.forceN);
     const motion = motionOf(bed, sink, slopes, 2 * sink, 0);
