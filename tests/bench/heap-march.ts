@@ -1,6 +1,6 @@
-import { bankTerm } from '@sim/bed/fronts.ts';
-import { type BedGrid, EMPTY, FULL } from '@sim/bed/grid.ts';
-import type { MarchTerms } from '@sim/bed/march.ts';
+import { bankTerm } from '../../simulations/bed/fronts.ts';
+import { type BedGrid, EMPTY, FULL } from '../../simulations/bed/grid.ts';
+import type { MarchTerms } from '../../simulations/bed/march.ts';
 
 /**
  * The textbook way to the same field, to hold the solver's march against: fast marching with a binary heap, one cell
