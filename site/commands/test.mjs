@@ -10,6 +10,7 @@ const steps = [
   ['unit, reference and property tests', 'npm', ['run', '-s', 'unit']],
   ['every number of the rules noticed when changed', 'npm', ['run', '-s', 'test:mutate']],
   ['build', 'npx', ['--no-install', 'astro', 'build']],
+  ['learning-platform packages', 'npm', ['run', '-s', 'package']],
   ['browser tests', 'npm', ['run', '-s', 'browser']],
 ];
 

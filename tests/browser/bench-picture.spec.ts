@@ -102,7 +102,7 @@ test.describe('the picture of the bench', () => {
     await expect.poll(async () => (await counts(page)).pictures).toBeGreaterThan(before.pictures);
   });
 
-  test('two hundred beds leave no more behind than twenty', async ({ page }) => {
+  test('two hundred beds leave no more behind than twenty @long', async ({ page }) => {
     await page.goto(SMALL);
     await drawn(page);
     const debug = await page.context().newCDPSession(page);
@@ -131,7 +131,7 @@ test.describe('the bench on the wall', () => {
   test.setTimeout(180_000);
   test.use({ viewport: { width: 900, height: 700 } });
 
-  test('goes on and back by keys, and shows both numbers when pulled', async ({ page }) => {
+  test('goes on and back by keys, and shows both numbers when pulled @long', async ({ page }) => {
     await page.goto('bench/wall/');
     await expect(page.getByRole('heading', { name: 'Straight or swirled?' })).toBeVisible();
     await page.keyboard.press('ArrowRight');
