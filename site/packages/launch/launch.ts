@@ -45,8 +45,10 @@ async function begin(): Promise<void> {
     const progress = joined(earlier, progressOf(learnerRecord().get().record));
     await platform.report(reportOf(progress, chosen, passShare), suspend(progress), pageNow());
   };
-  learnerRecord().subscribe(() => void tell());
-  frame?.addEventListener('load', () => void tell());
+  // What does not get through is told again whole with the next change.
+  const tellOn = (): void => void tell().catch(() => undefined);
+  learnerRecord().subscribe(tellOn);
+  frame?.addEventListener('load', tellOn);
   // Each change was told as it came; when the page goes there is time for one last word only.
   window.addEventListener('pagehide', () => void platform.end());
 }
