@@ -6,6 +6,9 @@ import { createHash } from 'node:crypto';
 import { fileURLToPath } from 'node:url';
 
 export const root = fileURLToPath(new URL('../../', import.meta.url));
+// Nothing is sent anywhere, the build tool's own statistics included.
+process.env.ASTRO_TELEMETRY_DISABLED = '1';
+
 const stamp = `${root}node_modules/.installed-lock`;
 
 /** Runs a command in the project's folder with its output shown on standard error; throws a sentence when it fails. */
