@@ -33,7 +33,11 @@ export async function readInput(file: string): Promise<Reading<unknown>> {
       'name a JSON file, or - for standard input',
     );
   }
-  if (text === null) return refuse('is larger than 2 MB', 'give at most 2 MB of JSON');
+  return text === null ? refuse('is larger than 2 MB', 'give at most 2 MB of JSON') : parseInput(text);
+}
+
+/** One JSON value out of a text; a refusal where it holds none. */
+export function parseInput(text: string): Reading<unknown> {
   if (text.trim() === '') return refuse('is empty', 'give one JSON object');
   try {
     return { ok: true, value: JSON.parse(text.replace(/^\uFEFF/, '')) as unknown };

@@ -1,5 +1,7 @@
 import { type core } from 'zod/mini';
 
+import { withoutHidden } from './hidden.ts';
+
 /** One thing wrong with what was given: where, what, and what would be accepted. */
 export interface Fault {
   /** The field, as a path: `tile.lengthMm`, `areas[0].jointMm`; empty for the whole. */
@@ -11,13 +13,21 @@ export interface Fault {
 /** A value read whole, or every fault found in it. */
 export type Reading<T> = { ok: true; value: T } | { ok: false; faults: Fault[] };
 
-/** One clear sentence for a person. */
+/** One clear sentence for a person. What is quoted from the input can't hide or turn the rest. */
 export const faultSentence = (fault: Fault): string =>
-  `${fault.path === '' ? 'input' : fault.path}: ${fault.problem}; ${fault.accepted}.`;
+  withoutHidden(`${fault.path === '' ? 'input' : fault.path}: ${fault.problem}; ${fault.accepted}.`, '\uFFFD');
+
+/** No field of ours has a longer name; a stranger's is told by its beginning. */
+const MOST_NAME = 40;
+const nameText = (key: PropertyKey): string => {
+  const name = String(key);
+  return name === '' ? '""' : name.length > MOST_NAME ? `${name.slice(0, MOST_NAME)}…` : name;
+};
 
 const pathText = (path: PropertyKey[]): string =>
   path.reduce<string>(
-    (text, key) => (typeof key === 'number' ? `${text}[${key}]` : text === '' ? String(key) : `${text}.${String(key)}`),
+    (text, key) =>
+      typeof key === 'number' ? `${text}[${key}]` : text === '' ? nameText(key) : `${text}.${nameText(key)}`,
     '',
   );
 

@@ -35,11 +35,10 @@ function sentenceOf(pull: Pull, verdict: Judgement['verdict'], limits: readonly 
   if (verdict === 'not-enough') return say(lifted === 0 ? words.soundOnly : words.fewPass, values);
   if (verdict === 'pass') return say(words.pass, { ...values, bad: valueIn(stillBadAfter(lifted), 'share') });
   const failed = limits.find((one) => !one.holds && !one.advice);
-  const coverage = limits[0];
-  if (lifted >= valueOf('sampling.tiles', 'tiles') && failed?.name === 'coverage' && coverage)
+  if (lifted >= valueOf('sampling.tiles', 'tiles') && failed?.name === 'coverage')
     return say(words.failAverage, {
-      found: valueIn(coverage.found, 'share'),
-      required: valueIn(coverage.required, 'share'),
+      found: valueIn(averageContact(pull.pulls), 'share'),
+      required: valueIn(failed.required, 'share'),
     });
   return say(words.failSingle, { why: failed?.says ?? '' });
 }

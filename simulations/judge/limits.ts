@@ -33,7 +33,7 @@ function judged(limit: Limit, say: Speaker): JudgedLimit {
     name,
     says: say(words.limits[name], { found: value(found), required: value(required) }),
     required,
-    found,
+    found: Number.isFinite(found) ? found : null,
     holds,
     advice,
     rule,
@@ -156,22 +156,26 @@ function bedLimits({ bedMm, kind }: Pull, say: Speaker): JudgedLimit[] {
 /** Every limit that the pulled tiles are held to. */
 export function limitsOf(pull: Pull, say: Speaker): { limits: JudgedLimit[]; required: number } {
   const decision = coverageToReach(pull);
-  const found = averageContact(pull.pulls);
   return {
     required: decision.value,
     limits: [
-      judged(
-        {
-          name: 'coverage',
-          rule: decision.rule,
-          unit: 'share',
-          required: decision.value,
-          found,
-          atLeast: true,
-        },
-        say,
-      ),
-      ...voidLimits(pull, say),
+      ...(pull.pulls.length === 0
+        ? []
+        : [
+            judged(
+              {
+                name: 'coverage',
+                rule: decision.rule,
+                unit: 'share',
+                required: decision.value,
+                found: averageContact(pull.pulls),
+                atLeast: true,
+              },
+              say,
+            ),
+          ]),
+      // Of tiles that nobody lifted nothing is known.
+      ...(pull.pulls.length === 0 ? [] : voidLimits(pull, say)),
       ...bedLimits(pull, say),
       judged(
         {

@@ -72,7 +72,8 @@ export interface JudgedLimit {
     | 'bed-most';
   says: string;
   required: number;
-  found: number;
+  /** Null where nothing of the kind was seen: no void at all. */
+  found: number | null;
   holds: boolean;
   /** A limit of good practice only: failing it is a warning and no fail. */
   advice: boolean;

@@ -18,7 +18,7 @@ export const smoothCoat = template({
     const { verdict, limits } = judgePull(drawnPull({ pulls }));
     const limit = limits[0];
     const counted = pulls.reduce((sum, pull) => sum + backCoatCounts.coverage(pull), 0) / 3;
-    if (!limit || Math.abs(limit.found - limit.required) < 0.02) return null;
+    if (!limit || limit.found === null || Math.abs(limit.found - limit.required) < 0.02) return null;
     if (!pulls.some(({ backCoatOnly }) => backCoatOnly) && draw.chance(0.5)) return null;
     // Most such floors fail; the others are drawn more often, or one answer would always do.
     if (verdict !== 'pass' && draw.chance(0.78)) return null;

@@ -29,6 +29,7 @@ export const panelLifted = template({
     const large = limits.find(({ name }) => name === 'largest-void');
     if (!coverage || !large) return null;
     const { found, required } = coverage;
+    if (found === null) return null;
     if (Math.abs(found - required) < 0.012 || Math.abs(found - eightyAnywhere.required()) < 0.012) return null;
     if (!large.holds && !coverage.holds) return null;
     return draw.chance(large.holds ? 0.7 : 1)

@@ -88,6 +88,7 @@ function readAction(text: string): Record<string, unknown> {
   const kind = (Object.keys(acts) as BedAction['do'][]).find((name) => acts[name].letter === text[0]);
   if (!kind) return { do: text };
   const values = text.slice(1).split('_');
+  if (values.length > acts[kind].fields.length) return { do: text };
   return {
     do: kind,
     ...Object.fromEntries(acts[kind].fields.flatMap((name, n) => (values[n] ? [[name, meant(values[n])]] : []))),
@@ -117,7 +118,11 @@ export function setupOf(hash: string): Reading<BedSetup> {
     return {
       ok: false,
       faults: [
-        { path: 'bed', problem: `is version ${version ?? 'none'}`, accepted: `this bench reads version ${VERSION}` },
+        {
+          path: 'bed',
+          problem: `is version "${(version ?? '').slice(0, 40)}"`,
+          accepted: `this bench reads version ${VERSION}`,
+        },
       ],
     };
   words.delete('bed');
@@ -139,7 +144,11 @@ export function setupOf(hash: string): Reading<BedSetup> {
       return {
         ok: false,
         faults: [
-          { path: word, problem: 'is not a word of this address', accepted: fields.map(([name]) => name).join(', ') },
+          {
+            path: word.slice(0, 40),
+            problem: 'is not a word of this address',
+            accepted: fields.map(([name]) => name).join(', '),
+          },
         ],
       };
   }

@@ -1,4 +1,4 @@
-import type { EyeLevel } from '@quiz/eye/pulled-tile.ts';
+import { EYE_LEVELS, type EyeLevel } from '@quiz/eye/pulled-tile.ts';
 import type { Guess } from '@quiz/eye/score.ts';
 
 /** A kept guess with its tile. */
@@ -9,14 +9,21 @@ export interface KeptGuess extends Guess {
 
 const KEY = 'rtb.eye';
 const MOST = 400;
+/** Nobody judges so many tiles; a number beyond it was not written by this page. */
+const MOST_NUMBER = 1_000_000;
+
+const within = (value: unknown, least: number, most: number): boolean =>
+  typeof value === 'number' && value >= least && value <= most;
 
 const isGuess = (value: unknown): value is KeptGuess => {
   const one = value as Partial<KeptGuess> | null;
   return (
     typeof one === 'object' &&
     one !== null &&
-    typeof one.level === 'string' &&
-    [one.number, one.guess, one.truth].every((figure) => typeof figure === 'number' && Number.isFinite(figure))
+    EYE_LEVELS.some((level) => level === one.level) &&
+    within(one.number, 1, MOST_NUMBER) &&
+    Number.isInteger(one.number) &&
+    [one.guess, one.truth].every((share) => within(share, 0, 1))
   );
 };
 

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 
+import { withoutHidden } from '@sim/input/hidden.ts';
 import { read } from '@sim/input/read.ts';
 
 import { areaBoxIds, jobBoxIds, type AreaBoxId, type JobBoxId } from './catalogue.ts';
@@ -20,12 +21,9 @@ const schema = z.strictObject({
   areas: z.array(texts(areaBoxIds as [AreaBoxId, ...AreaBoxId[]])).check(z.minLength(1), z.maxLength(MOST_AREAS)),
 });
 
-/** Characters that hide, reorder or break text: control characters and the marks that turn the reading direction. */
-const HIDDEN = /[\u0000-\u001f\u007f-\u009f\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/gu;
-
 const clean = <Id extends string>(boxes: Partial<Record<Id, string>>): Partial<Record<Id, string>> =>
   Object.fromEntries(
-    Object.entries<string | undefined>(boxes).map(([id, value]) => [id, (value ?? '').replace(HIDDEN, '')]),
+    Object.entries<string | undefined>(boxes).map(([id, value]) => [id, withoutHidden(value ?? '')]),
   ) as Partial<Record<Id, string>>;
 
 const filled = <Id extends string>(boxes: Readonly<Record<Id, string>>): Partial<Record<Id, string>> =>
@@ -49,7 +47,7 @@ export function readDraft(source: string): Draft | null {
   return {
     version: 1,
     units,
-    title: title.replace(HIDDEN, ''),
+    title: withoutHidden(title),
     job: { ...blankJob(), ...clean(job) },
     areas: areas.map((boxes, at) => ({ id: at + 1, boxes: { ...blankArea(), ...clean(boxes) } })),
   };

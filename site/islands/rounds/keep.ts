@@ -1,30 +1,38 @@
+import * as z from 'zod/mini';
+
 import { bank } from '@quiz/bank.ts';
-import { MODULES } from '@quiz/modules.ts';
+import { MODULES, type ModuleId } from '@quiz/modules.ts';
+import { listOf, oneOf, textUpTo, wholeFrom } from '@sim/input/fields.ts';
+import { read } from '@sim/input/read.ts';
 
 import type { Session } from './session.ts';
 
 const ROUND = 'rtb.round';
 const MISSED = 'rtb.round.missed';
 const MOST_MISSED = 60;
+/** No answer is longer. */
+const MOST_LETTERS = 200;
 
 /** What was found of an earlier round. */
 export type Kept = { kind: 'none' } | { kind: 'round'; session: Session } | { kind: 'other-bank' };
 
-const isSession = (value: unknown): value is Session => {
-  const one = value as Partial<Session> | null;
-  return (
-    typeof one === 'object' &&
-    one !== null &&
-    typeof one.seed === 'number' &&
-    typeof one.items === 'number' &&
-    ['mixed', 'diagnosing', 'review'].includes(one.mode ?? '') &&
-    [one.modules, one.answers, one.templates].every(
-      (list) => Array.isArray(list) && list.every((text) => typeof text === 'string'),
-    ) &&
-    (one.modules ?? []).every((module) => MODULES.includes(module)) &&
-    (one.templates ?? []).every((id) => bank.templates.some((template) => template.id === id))
-  );
-};
+/** A round as this page keeps it; anything else on the shelf was altered or cut short, and is not opened. */
+const schema = z.strictObject({
+  bank: textUpTo(24),
+  seed: wholeFrom(0, 0xffffffff),
+  mode: oneOf(['mixed', 'diagnosing', 'review']),
+  modules: listOf(oneOf(MODULES as unknown as [ModuleId, ...ModuleId[]]), 0, MODULES.length),
+  items: wholeFrom(1, MOST_MISSED),
+  templates: listOf(textUpTo(80), 0, MOST_MISSED),
+  answers: listOf(textUpTo(MOST_LETTERS), 0, MOST_MISSED),
+});
+
+function sessionIn(value: unknown): Session | null {
+  const reading = read(schema, value);
+  if (!reading.ok) return null;
+  const known = reading.value.templates.every((id) => bank.templates.some((template) => template.id === id));
+  return known ? reading.value : null;
+}
 
 function readJson(key: string): unknown {
   try {
@@ -48,7 +56,8 @@ export function keptRound(): Kept {
   const value = readJson(ROUND);
   const version = (value as { bank?: unknown } | null)?.bank;
   if (typeof version === 'string' && version !== bank.version) return { kind: 'other-bank' };
-  return isSession(value) ? { kind: 'round', session: value } : { kind: 'none' };
+  const session = sessionIn(value);
+  return session ? { kind: 'round', session } : { kind: 'none' };
 }
 
 export const keepRound = (session: Session): boolean => writeJson(ROUND, session);
