@@ -21,9 +21,9 @@ export const RESPONSE = {
   prior: 0.08,
   slip: 0.1,
   /** An idea counts as held above this. */
-  sure: 0.9,
+  sure: 0.8,
   /** And as not held below this. */
-  cleared: 0.03,
+  cleared: 0.01,
 } as const;
 
 const MOST_HELD = 3;
@@ -100,19 +100,29 @@ export function learn(beliefs: Beliefs, decision: Decision, seen: Observation): 
   return { sets: beliefs.sets, chance: normalised(chance) };
 }
 
+/** Sets that agree on what a decision offers answer alike, so they count as one. */
+function groupsOf({ sets, chance }: Beliefs, offered: number): { group: number; weight: number }[] {
+  const places = IDEAS.flatMap((_, at) => (offered & (1 << at) ? [at] : []));
+  const weights = new Float64Array(1 << places.length);
+  for (let at = 0; at < sets.length; at++) {
+    const set = sets[at] ?? 0;
+    let packed = 0;
+    for (let n = 0; n < places.length; n++) packed |= ((set >> (places[n] ?? 0)) & 1) << n;
+    weights[packed] = (weights[packed] ?? 0) + (chance[at] ?? 0);
+  }
+  return [...weights].flatMap((weight, packed) =>
+    weight > 0 ? [{ group: places.reduce((mask, place, n) => mask | (((packed >> n) & 1) << place), 0), weight }] : [],
+  );
+}
+
 /** Bits that a decision is expected to tell about which ideas are held. */
 export function expectedBits(beliefs: Beliefs, decision: Decision): number {
   const offered = maskOf(Object.values(decision.ideas));
   if (offered === 0) return 0;
-  // Sets that agree on what the decision offers answer alike, so they count as one.
-  const groups = new Map<number, number>();
-  beliefs.sets.forEach((set, at) => {
-    const group = set & offered;
-    groups.set(group, (groups.get(group) ?? 0) + (beliefs.chance[at] ?? 0));
-  });
+  const groups = groupsOf(beliefs, offered);
   let bits = 0;
   for (const outcome of outcomesOf(decision)) {
-    const cases = [...groups].map(([group, weight]) => ({ weight, chance: chanceOf(outcome, decision, group) }));
+    const cases = groups.map(({ group, weight }) => ({ weight, chance: chanceOf(outcome, decision, group) }));
     const overall = cases.reduce((sum, { weight, chance }) => sum + weight * chance, 0);
     for (const { weight, chance } of cases)
       if (chance > 0 && overall > 0) bits += weight * chance * Math.log2(chance / overall);

@@ -41,7 +41,11 @@ const doubt = (held: number): number =>
   held <= 0 || held >= 1 ? 0 : -held * Math.log2(held) - (1 - held) * Math.log2(1 - held);
 
 /** Only so many questions are made and weighed at a step: those whose ideas are most in doubt. */
-const WEIGHED = 30;
+const WEIGHED = 40;
+/** Draws of each template that are weighed: one may offer other ideas than the next. */
+const DRAWS = 3;
+/** Seeds of those draws stand so far apart that rounds of neighbouring numbers don't share them. */
+const DRAW_STEP = 7919;
 
 function nextItem(bank: Bank, plan: DiagnosisPlan, beliefs: Beliefs, asked: KeyedItem[]): KeyedItem | null {
   const slot = asked.length;
@@ -55,8 +59,9 @@ function nextItem(bank: Bank, plan: DiagnosisPlan, beliefs: Beliefs, asked: Keye
     .filter(({ id }) => asked.at(-1)?.item.ref.template !== id)
     .toSorted((a, b) => doubtOf(b.ideas) - doubtOf(a.ideas))
     .slice(0, WEIGHED)
-    .map(({ id }) => {
-      const keyed = compose(bank, { template: id, seed: plan.seed, slot }, plan.units);
+    .flatMap(({ id }) => Array.from({ length: DRAWS }, (_, n) => ({ id, seed: plan.seed + n * DRAW_STEP })))
+    .map(({ id, seed }) => {
+      const keyed = compose(bank, { template: id, seed, slot }, plan.units);
       // A question already asked in another dress tells the same slip again; count it for less.
       return { keyed, bits: bitsOf(beliefs, keyed) * (turns(id) > 0 ? 0.8 : 1) };
     });

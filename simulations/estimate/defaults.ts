@@ -64,5 +64,6 @@ export function areaDefaults(given: GivenArea, index: number, standards: Standar
       light: false,
       moistureSensitive: false,
     },
+    technique: { comb: 'straight', moveMm: null, bareBack: false },
   };
 }

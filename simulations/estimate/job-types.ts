@@ -30,6 +30,7 @@ export const edges = ['rectified', 'calibrated', 'natural'] as const;
 export const backs = ['flat', 'ribbed', 'mesh'] as const;
 export const winds = ['still', 'breeze', 'windy'] as const;
 export const notchShapes = ['square', 'v', 'u', 'slanted'] as const satisfies readonly NotchShape[];
+export const combings = ['straight', 'swirl'] as const;
 export const mortarClasses = ['thin-set', 'large-and-heavy', 'epoxy'] as const;
 
 /** A tile as the job gives it, every default filled in. Lengths mm. */
@@ -54,6 +55,15 @@ export interface JobTile {
   moistureSensitive: boolean;
 }
 
+/** How the work is really done where that is known to differ from the sheet; the prediction is made for it. */
+export interface Technique {
+  comb: (typeof combings)[number];
+  /** How far the tile is moved there and back, mm, nought where it is only pressed; null is as far as the sheet says. */
+  moveMm: number | null;
+  /** True where no back coat is given, whatever the sheet asks for. */
+  bareBack: boolean;
+}
+
 /** One area of a job, every default filled in. */
 export interface Area {
   name: string;
@@ -75,6 +85,7 @@ export interface Area {
   mockUpApproved: boolean;
   tile: JobTile;
   jointMm: number;
+  technique: Technique;
 }
 
 export interface Job {

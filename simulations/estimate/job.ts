@@ -8,6 +8,7 @@ import { areaDefaults, jobDefaults } from './defaults.ts';
 import { fillIn } from './fill-in.ts';
 import {
   backs,
+  combings,
   edges,
   exposures,
   materials,
@@ -65,6 +66,13 @@ const area = z.strictObject({
   mockUpApproved: z.optional(yesOrNo()),
   tile,
   jointMm: z.optional(numberFrom(0, 50, 'mm')),
+  technique: z.optional(
+    z.strictObject({
+      comb: z.optional(oneOf(combings)),
+      moveMm: z.optional(z.nullable(numberFrom(0, 100, 'mm'))),
+      bareBack: z.optional(yesOrNo()),
+    }),
+  ),
 });
 
 const job = z.strictObject({

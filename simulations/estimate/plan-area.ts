@@ -1,6 +1,7 @@
 import { ruleById, valueOf } from '../rules/rulebook.ts';
 import { sayRule } from '../rules/say.ts';
 import type { UnitSystem } from '../units/format.ts';
+import { predictDone } from './as-done.ts';
 import { assemblyFindings } from './assembly-findings.ts';
 import { areaCautions } from './cautions.ts';
 import { planCoverage } from './coverage-plan.ts';
@@ -72,19 +73,19 @@ export function planArea(area: Area, context: AreaContext): AreaPlan {
   const notch = planNotch({ area, standards, minCoverage, mostMm: mortar.mostMm, coated }, job, say);
   const setting = methodFor(area, notch.notch);
   const spread = planSpread(area, job, say);
-  const butter = planButter(
-    area,
-    {
-      notch: notch.notch,
-      angleDeg: notch.angleDeg,
-      flatten: notch.flattenRidges,
-      method: setting.method,
-      travelMm: setting.travelMm,
-      openMin: spread.openMin,
-      minCoverage,
-    },
-    context,
-  );
+  const way = {
+    notch: notch.notch,
+    angleDeg: notch.angleDeg,
+    flatten: notch.flattenRidges,
+    method: setting.method,
+    travelMm: setting.travelMm,
+    swirled: false,
+    openMin: spread.openMin,
+    minCoverage,
+  };
+  const butter = planButter(area, way, context);
+  const asPlanned = { setting: { ...way, butterHow: butter.how }, predicted: butter.predicted, coatRule: butter.rule };
+  const asDone = predictDone(area, job, asPlanned, context.spread, say);
   const recipes = layerRecipes(area, standards, notch.notch, butter.how);
   const layers = planLayers(recipes, area.areaM2);
   const meanBedMm = bedAt(notch.notch, notch.angleDeg);
@@ -101,7 +102,8 @@ export function planArea(area: Area, context: AreaContext): AreaPlan {
     ...floor.findings,
     ...joints.findings,
     ...assemblyFindings(area, layers, say, units),
-    ...settingFindings(area, { setting, mortar, meanBedMm, coatMm, predicted: butter.predicted, minCoverage }, context),
+    ...settingFindings(area, { setting, mortar, meanBedMm, coatMm, predicted: asDone.predicted, minCoverage }, context),
+    ...asDone.findings,
     ...wall.findings,
     ...spread.findings,
     ...areaCautions(area, say, units),
@@ -142,7 +144,8 @@ export function planArea(area: Area, context: AreaContext): AreaPlan {
       { any: '', white: words.mortarWhite, 'white-for-glass': words.mortarGlass }[mortar.colour],
     bedLimitMm: { least: valueOf('bed.least', 'bed'), most: mortar.mostMm },
     minCoverage,
-    predicted: butter.predicted,
+    predicted: asDone.predicted,
+    done: asDone.done,
     meanBedMm,
     minJointMm: joints.minJointMm,
     maxOffsetShare: joints.maxOffsetShare,

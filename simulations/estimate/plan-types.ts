@@ -110,6 +110,14 @@ export interface Predicted {
   sorted: number[];
 }
 
+/** How the bed behind the prediction is combed and set. */
+export interface AsDone {
+  swirled: boolean;
+  /** Movement there and back across the ridges, mm. */
+  travelMm: number;
+  butterHow: 'none' | 'flat' | 'combed';
+}
+
 export interface AreaPlan {
   name: string;
   areaM2: number;
@@ -137,6 +145,8 @@ export interface AreaPlan {
   bedLimitMm: { least: number; most: number };
   minCoverage: number;
   predicted: Predicted;
+  /** What was predicted: the sheet's own way unless the job tells of another. */
+  done: AsDone;
   meanBedMm: number;
   minJointMm: number;
   maxOffsetShare: number;

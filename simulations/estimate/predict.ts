@@ -15,6 +15,7 @@ export interface SettingChoice {
   method: SettingMethod;
   travelMm: number;
   butterHow: 'none' | 'flat' | 'combed';
+  swirled: boolean;
   openMin: number;
   minCoverage: number;
 }
@@ -58,6 +59,7 @@ export function spreadQuestion(area: Area, job: Job, setting: SettingChoice): Sp
     travelMm: setting.travelMm,
     wall: area.surface === 'wall',
     flatten: setting.flatten,
+    swirled: setting.swirled,
     coatMm: coat,
     openMin: setting.openMin,
     minCoverage: setting.minCoverage,

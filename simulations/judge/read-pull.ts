@@ -1,12 +1,12 @@
 import * as z from 'zod/mini';
 
-import { fillIn } from '../estimate/fill-in.ts';
 import { exposures, surfaces, type Assumed } from '../estimate/job-types.ts';
 import type { Reading } from '../input/fault.ts';
 import { listOf, numberFrom, oneOf, yesOrNo } from '../input/fields.ts';
 import { read } from '../input/read.ts';
 import { standardSets } from '../rules/rule.ts';
-import { mortarSides, type Pull, pullKinds, pullMaterials, type PulledTile, ridgeStates } from './pull-types.ts';
+import { mortarSides, type Pull, pullKinds, pullMaterials, ridgeStates } from './pull-types.ts';
+import { wholePull } from './whole-pull.ts';
 
 const maybe = () => z.optional(z.nullable(yesOrNo()));
 
@@ -46,49 +46,10 @@ const pull = z.strictObject({
   ),
 });
 
-/** A void whose place nobody gave is taken to lie well inside the tile. */
-const FAR_MM = 3600;
-
-const kindOf = (material: Pull['material'] | undefined): Pull['kind'] =>
-  material === 'stone' || material === 'glass' ? material : 'tile';
-
-const defaults = (given: z.infer<typeof pull>): Omit<Pull, 'pulls'> => ({
-  standards: 'north-america',
-  exposure: 'interior-dry',
-  surface: 'floor',
-  kind: kindOf(given.material),
-  material: given.kind === 'stone' || given.kind === 'glass' ? given.kind : 'porcelain',
-  thicknessMm: 9,
-  hollowSound: null,
-  overMembrane: false,
-  bedMm: null,
-  signs: {
-    mortarOn: null,
-    ridges: null,
-    cutTilesOnly: null,
-    powder: null,
-    skin: null,
-    crackOverSeam: null,
-    dropsStand: null,
-  },
-});
-
-const tileOf = (given: z.infer<typeof pulled>, n: number, assumed: Assumed): PulledTile => ({
-  ...fillIn(given, { coverage: 0, backCoatOnly: false, voids: [] }, `pulls[${n}]`, assumed),
-  voids: (given.voids ?? []).map((one, v) =>
-    fillIn(one, { areaMm2: 0, toCornerMm: FAR_MM, toEdgeMm: FAR_MM }, `pulls[${n}].voids[${v}]`, assumed),
-  ),
-});
-
 /** Reads what was found on lifted tiles, whole or with every fault. */
 export function readPull(input: unknown): Reading<{ pull: Pull; assumed: Assumed }> {
   const reading = read(pull, input);
   if (!reading.ok) return reading;
-  const { pulls = [], ...rest } = reading.value;
   const assumed: Assumed = {};
-  const whole = fillIn(rest, defaults(reading.value), '', assumed);
-  return {
-    ok: true,
-    value: { pull: { ...whole, pulls: pulls.map((one, n) => tileOf(one, n, assumed)) }, assumed },
-  };
+  return { ok: true, value: { pull: wholePull(reading.value, assumed), assumed } };
 }

@@ -15,6 +15,8 @@ export interface LearnerRow {
   what: string;
   learners: number;
   named: number;
+  /** Share of learners of whom an idea was named that they don't hold. */
+  wronged: number;
   items: number;
   goal: number;
 }
@@ -81,13 +83,22 @@ export function measureLearners(learners = 500): LearnerRow[] {
   ): LearnerRow => {
     let named = 0;
     let items = 0;
+    let wronged = 0;
     for (let seed = 0; seed < learners; seed++) {
       const held = holds(seed);
       const done = play(seed, held, most);
       if (good(done.named, held)) named++;
+      if (done.named.some((idea) => !held.includes(idea))) wronged++;
       items += done.items;
     }
-    return { what, learners, named: named / learners, items: items / learners, goal };
+    return {
+      what,
+      learners,
+      named: named / learners,
+      wronged: wronged / learners,
+      items: items / learners,
+      goal,
+    };
   };
   const all = (named: IdeaId[], held: IdeaId[]): boolean => held.every((idea) => named.includes(idea));
   return [
@@ -132,7 +143,7 @@ if (process.argv[1]?.endsWith('quiz-learners.ts')) {
   const learners = Number(process.argv[2] ?? 500);
   for (const row of measureLearners(learners))
     process.stdout.write(
-      `${row.what}: ${(row.named * 100).toFixed(1)} % of ${row.learners} (goal ${row.goal * 100} %), ${row.items.toFixed(1)} items on average\n`,
+      `${row.what}: ${(row.named * 100).toFixed(1)} % of ${row.learners} (goal ${row.goal * 100} %), one wrongly of ${(row.wronged * 100).toFixed(1)} %, ${row.items.toFixed(1)} items on average\n`,
     );
   const making = measureMaking();
   process.stdout.write(

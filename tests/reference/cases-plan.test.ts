@@ -150,6 +150,7 @@ describe('what the bed comes to', () => {
       method: 'slide' as const,
       travelMm: flat.travelMm,
       butterHow: 'none' as const,
+      swirled: false,
       openMin: 20,
       minCoverage: 0.8,
     };

@@ -1,6 +1,6 @@
 import { judgePull } from '../../../simulations/judge/judge.ts';
 import { template } from '../../engine/template.ts';
-import { drawnPull } from '../../jobs/pulls.ts';
+import { wholePull } from '../../../simulations/judge/whole-pull.ts';
 import { averageHidesIt } from '../../wrong-ideas/average-hides-it.ts';
 import { hollowIsLoose } from '../../wrong-ideas/hollow-is-loose.ts';
 import { backCoatCounts } from '../../wrong-ideas/back-coat-counts.ts';
@@ -15,7 +15,7 @@ export const smoothCoat = template({
       const backCoatOnly = draw.chance(0.3);
       return { backCoatOnly, coverage: backCoatOnly ? 1 : draw.whole(72, 99) / 100 };
     });
-    const { verdict, limits } = judgePull(drawnPull({ pulls }));
+    const { verdict, limits } = judgePull(wholePull({ pulls }));
     const limit = limits[0];
     const counted = pulls.reduce((sum, pull) => sum + backCoatCounts.coverage(pull), 0) / 3;
     if (!limit || limit.found === null || Math.abs(limit.found - limit.required) < 0.02) return null;

@@ -1,6 +1,6 @@
 import { judgePull } from '../../../simulations/judge/judge.ts';
 import { template } from '../../engine/template.ts';
-import { drawnPull } from '../../jobs/pulls.ts';
+import { wholePull } from '../../../simulations/judge/whole-pull.ts';
 import { squaresInWords } from '../../jobs/ruled.ts';
 import { BASES, mirrored, shelfRun } from '../../runs/shelf.ts';
 import { eightyAnywhere } from '../../wrong-ideas/eighty-anywhere.ts';
@@ -22,7 +22,7 @@ export const swirledTileLifted = template({
       (off) => Math.round((run.coverage + off) * 100) / 100,
     );
     const mean = shares.reduce((sum, one) => sum + one, 0) / shares.length;
-    const { limits, verdict } = judgePull(drawnPull({ exposure, pulls: shares.map((coverage) => ({ coverage })) }));
+    const { limits, verdict } = judgePull(wholePull({ exposure, pulls: shares.map((coverage) => ({ coverage })) }));
     const required = limits[0]?.required ?? 1;
     // As often one way as the other.
     if (verdict === 'pass' && draw.chance(0.3)) return null;

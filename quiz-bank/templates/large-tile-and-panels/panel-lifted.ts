@@ -1,6 +1,6 @@
 import { judgePull } from '../../../simulations/judge/judge.ts';
 import { template } from '../../engine/template.ts';
-import { drawnPull } from '../../jobs/pulls.ts';
+import { wholePull } from '../../../simulations/judge/whole-pull.ts';
 import { averageHidesIt } from '../../wrong-ideas/average-hides-it.ts';
 import { eightyAnywhere } from '../../wrong-ideas/eighty-anywhere.ts';
 
@@ -15,7 +15,7 @@ export const panelLifted = template({
     const surface = draw.pick(['floor', 'wall'] as const);
     const shares = Array.from({ length: 3 }, () => draw.whole(74, 97) / 100);
     const voidIn2 = draw.pick([0.5, 1, 1.5, 3, 4]);
-    const pull = drawnPull({
+    const pull = wholePull({
       surface,
       kind: 'panel',
       thicknessMm: 5.6,

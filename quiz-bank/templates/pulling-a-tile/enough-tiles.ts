@@ -1,6 +1,6 @@
 import { judgePull } from '../../../simulations/judge/judge.ts';
 import { template } from '../../engine/template.ts';
-import { drawnPull } from '../../jobs/pulls.ts';
+import { wholePull } from '../../../simulations/judge/whole-pull.ts';
 import { averageHidesIt } from '../../wrong-ideas/average-hides-it.ts';
 import { eightyAnywhere } from '../../wrong-ideas/eighty-anywhere.ts';
 
@@ -14,7 +14,7 @@ export const enoughTiles = template({
     const count = draw.pick([1, 2, 2, 3, 3]);
     const base = exposure === 'interior-dry' ? 70 : 86;
     const shares = Array.from({ length: count }, () => draw.whole(base, 99) / 100);
-    const { verdict, limits } = judgePull(drawnPull({ exposure, pulls: shares.map((coverage) => ({ coverage })) }));
+    const { verdict, limits } = judgePull(wholePull({ exposure, pulls: shares.map((coverage) => ({ coverage })) }));
     const required = limits[0]?.required ?? 1;
     const mean = averageHidesIt.mean(shares);
     if (shares.some((share) => Math.abs(share - required) < 0.015) || Math.abs(mean - required) < 0.015) return null;

@@ -1,6 +1,6 @@
 import { judgePull } from '../../../simulations/judge/judge.ts';
 import { template } from '../../engine/template.ts';
-import { drawnPull } from '../../jobs/pulls.ts';
+import { wholePull } from '../../../simulations/judge/whole-pull.ts';
 import { hollowIsLoose } from '../../wrong-ideas/hollow-is-loose.ts';
 
 const bases = ['board', 'mat', 'slab'] as const;
@@ -18,7 +18,7 @@ export const itSoundsHollow = template({
     const shares = Array.from({ length: lifted }, () => draw.whole(good ? 86 : 52, good ? 98 : 72) / 100);
     if (lifted === 0 && !hollow) return null;
     const { verdict } = judgePull(
-      drawnPull({
+      wholePull({
         hollowSound: hollow,
         overMembrane: base !== 'slab',
         pulls: shares.map((coverage) => ({ coverage })),

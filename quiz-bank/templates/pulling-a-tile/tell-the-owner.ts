@@ -1,6 +1,6 @@
 import { judgePull } from '../../../simulations/judge/judge.ts';
 import { template } from '../../engine/template.ts';
-import { drawnPull } from '../../jobs/pulls.ts';
+import { wholePull } from '../../../simulations/judge/whole-pull.ts';
 import { averageHidesIt } from '../../wrong-ideas/average-hides-it.ts';
 import { backCoatCounts } from '../../wrong-ideas/back-coat-counts.ts';
 import { eightyAnywhere } from '../../wrong-ideas/eighty-anywhere.ts';
@@ -15,7 +15,7 @@ export const tellTheOwner = template({
     const exposure = draw.pick(['interior-dry', 'interior-wet'] as const);
     const shares = Array.from({ length: 3 }, () => draw.whole(exposure === 'interior-dry' ? 66 : 84, 99) / 100);
     const { verdict, limits } = judgePull(
-      drawnPull({ exposure, hollowSound: true, overMembrane: true, pulls: shares.map((coverage) => ({ coverage })) }),
+      wholePull({ exposure, hollowSound: true, overMembrane: true, pulls: shares.map((coverage) => ({ coverage })) }),
     );
     const required = limits[0]?.required ?? 1;
     const mean = averageHidesIt.mean(shares);

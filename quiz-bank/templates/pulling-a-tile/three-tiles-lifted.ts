@@ -1,6 +1,6 @@
 import { judgePull } from '../../../simulations/judge/judge.ts';
 import { template } from '../../engine/template.ts';
-import { drawnPull } from '../../jobs/pulls.ts';
+import { wholePull } from '../../../simulations/judge/whole-pull.ts';
 import { averageHidesIt } from '../../wrong-ideas/average-hides-it.ts';
 import { eightyAnywhere } from '../../wrong-ideas/eighty-anywhere.ts';
 
@@ -18,7 +18,7 @@ export const threeTilesLifted = template({
     const mean = averageHidesIt.mean(shares);
     const atEdge = draw.chance(0.5);
     const voidIn2 = draw.pick([0.5, 1, 3, 4, 5]);
-    const pull = drawnPull({
+    const pull = wholePull({
       exposure,
       pulls: shares.map((coverage, at) => ({
         coverage,

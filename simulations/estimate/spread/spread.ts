@@ -6,6 +6,7 @@ import { valueOf } from '../../rules/rulebook.ts';
 import { bedAt } from '../notches.ts';
 import type { NamedNotch, Predicted, SettingMethod } from '../plan-types.ts';
 import { coverageOfOne } from './one-bed.ts';
+import { swirledCoverage } from './swirl.ts';
 
 /** What the spread is drawn over. Lengths mm. */
 export interface SpreadQuestion {
@@ -25,6 +26,8 @@ export interface SpreadQuestion {
   travelMm: number;
   wall: boolean;
   flatten: boolean;
+  /** Combed in swirls instead of straight lines. */
+  swirled: boolean;
   /** Bed of a back coat: the least and the most. */
   coatMm: readonly [number, number];
   openMin: number;
@@ -78,7 +81,7 @@ function drawOne(question: SpreadQuestion, chance: () => number): number {
           ? 0
           : valueOf('model.strokes', 'shaken') * between(0.5, 1.25);
   const age = between(0, question.openMin / 2) / (SKIN_OPEN_TIMES * question.openMin);
-  return coverageOfOne({
+  const straight = coverageOfOne({
     bedMm: bed,
     coatMm: coat - question.reliefMm,
     crestMm: crest,
@@ -94,9 +97,13 @@ function drawOne(question: SpreadQuestion, chance: () => number): number {
       (bed * yieldPa),
     transfer: Math.exp(-age * age),
   });
+  // Ridges dragged flat are no ridges any more, however they were combed.
+  if (!question.swirled || question.flatten) return straight;
+  const { lengthMm, widthMm } = question;
+  return swirledCoverage(straight, { lengthMm, widthMm, pitchMm: pitchMm(notch), slideMm });
 }
 
-/** Coverage as a spread over blade, mix, warp, floor and hand; the same question and seed give the same spread. */
+/** Coverage as a spread over blade, mix, warp, floor and hand, for one way of combing; the same question and seed give the same spread. */
 export function predictSpread(question: SpreadQuestion, { seed, draws, onProgress }: SpreadOptions): Predicted {
   const stream = xoroshiro128plus(seed);
   const chance = (): number => uniformFloat64(stream);

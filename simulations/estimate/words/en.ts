@@ -104,6 +104,11 @@ export const words = {
     'The model sees {chance} of tiles reaching {need}: mind blade, strokes and time, take a deeper notch or comb the back too, and lift the first tiles.',
   lowChanceMosaic:
     'The model sees {chance} of sheets reaching {need}: level the ridges well, set while the bed is wet, beat in every piece, and lift the first sheets.',
+  doneSwirled: 'It is combed in swirls: comb straight, one way, so that the air gets out along the valleys.',
+  doneMoved: 'The tile is moved {move} where {travel} across the ridges is asked for.',
+  donePressed: 'The tile is only pressed where {travel} of movement across the ridges is asked for.',
+  doneBare: 'The back coat that this sheet asks for is left out.',
+  done: 'Done like that the model sees {done} in the middle of its draws; done as this sheet says, {planned}.',
   deepKeys: 'Relief of {relief} is a keyed back: this is no thin-bed tile.',
   relief: 'The back’s relief takes {litres} of mortar from each square metre; fill it with the flat side first.',
   slope: 'Over {run} the floor falls by at least {fall}.',

@@ -6,9 +6,11 @@ import {
   NORTH_AMERICA,
   PRACTICE,
   gap,
+  inch,
   measure,
   published,
   ruleTable,
+  share,
 } from '../rule.ts';
 
 const en = published('EN 12004 / ISO 13007-1');
@@ -252,6 +254,13 @@ export const mortarRules = ruleTable({
     says: 'One mix is up to {factor} times as stiff as it should be, or as soft; once it moves its viscosity is {least} to {most}.',
     values: { factor: measure(1.6, 'times'), least: measure(4, 'Pa·s'), most: measure(14, 'Pa·s') },
     source: FROM_MEMORY,
+    standards: BOTH,
+  },
+  'model.swirl': {
+    title: 'What a swirl costs',
+    says: 'Swirled ridges lose nothing under a tile of {from}; under one of {to} they lose up to {pressed} of the coverage straight ones would have come to where the tile is only pressed, and {moved} where it is moved by a good deal more than {breaks} of a ridge and its valley.',
+    values: { from: inch(6), to: inch(18), pressed: share(0.44), moved: share(0.2), breaks: share(0.15) },
+    source: { ...MODEL, title: 'Read off runs of our bed solver, not experimentally validated' },
     standards: BOTH,
   },
   'model.draws': {

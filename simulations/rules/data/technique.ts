@@ -37,7 +37,7 @@ export const techniqueRules = ruleTable({
     title: 'The angle of the blade',
     says: 'The blade is held at {usual} or steeper; it sinks in use, so beds are reckoned at {usual} and at {steep}.',
     values: { usual: measure(45, '°'), steep: measure(60, '°') },
-    source: published('ANSI A108.19', '13.7', 'as quoted in a trade magazine; 60° is the laboratory angle of EN 1347'),
+    source: published('ANSI A108.19', '13.7', 'as quoted in a trade magazine; the steeper figure is ours'),
     standards: BOTH,
   },
   'trowel.upright': {

@@ -18,10 +18,11 @@ export const cellFor = (lengthMm: number, widthMm: number, pitch: number): numbe
   Math.max(pitch / TO_A_PITCH, Math.sqrt((lengthMm * widthMm) / CELLS), Math.min(lengthMm, widthMm) / 400);
 
 /** What the plan's way of setting does to the tile after the first press. */
-function motion({ method, travelMm, comb }: AreaPlan, forceN: number): object {
+function motion({ method, done: { travelMm }, comb }: AreaPlan, forceN: number): object[] {
   if (travelMm > 0)
-    return { do: 'slide', forceN, strokeMm: travelMm, strokes: 2, directionDeg: comb.directionDeg - 90 };
-  return method === 'beat-in' ? { do: 'tap', blows: 8 } : { do: 'vibrate', forceN, seconds: 5 };
+    return [{ do: 'slide', forceN, strokeMm: travelMm, strokes: 2, directionDeg: comb.directionDeg - 90 }];
+  if (method === 'slide') return [];
+  return [method === 'beat-in' ? { do: 'tap', blows: 8 } : { do: 'vibrate', forceN, seconds: 5 }];
 }
 
 /**
@@ -35,8 +36,9 @@ export function bedOfArea(area: Area, job: Job, plan: AreaPlan): BedSetup | null
     angleDeg: plan.comb.angleDeg,
     flatten: plan.flattenRidges,
     method: plan.method,
-    travelMm: plan.travelMm,
-    butterHow: plan.butterHow,
+    travelMm: plan.done.travelMm,
+    butterHow: plan.done.butterHow,
+    swirled: plan.done.swirled,
     openMin: plan.openMin,
     minCoverage: plan.minCoverage,
   });
@@ -56,10 +58,14 @@ export function bedOfArea(area: Area, job: Job, plan: AreaPlan): BedSetup | null
     },
     floor: { bowLengthMm: -question.dipMm / 2 },
     trowel: { shape, widthMm: notchWidth, depthMm, toothMm, angleDeg: plan.comb.angleDeg },
-    comb: { pattern: 'straight', directionDeg: plan.comb.directionDeg, flattened: plan.flattenRidges },
+    comb: {
+      pattern: plan.done.swirled ? 'swirl' : 'straight',
+      directionDeg: plan.comb.directionDeg,
+      flattened: plan.flattenRidges,
+    },
     mortar: { yieldPa: question.yieldPa },
     butterMm: Math.min(10, middle(question.coatMm)),
-    actions: [{ do: 'press', forceN: push, atX: 0, atY: 0 }, motion(plan, push)],
+    actions: [{ do: 'press', forceN: push, atX: 0, atY: 0 }, ...motion(plan, push)],
     cellMm: cellFor(lengthMm, widthMm, pitchMm(plan.notch)),
   });
   return reading.ok ? reading.value.setup : null;

@@ -1,5 +1,6 @@
 import {
   backs,
+  combings,
   edges,
   exposures,
   materials,
@@ -94,6 +95,9 @@ const areaBoxes = {
   joint: lengthBox('jointMm', coarse),
   flatness: lengthBox('flatnessMm', coarse),
   flatnessOver: lengthBox('flatnessOverMm', undefined, long),
+  combed: choiceBox('technique.comb', combings),
+  moved: lengthBox('technique.moveMm', coarse),
+  bareBack: flagBox('technique.bareBack'),
 } as const;
 
 const jobBoxes = {

@@ -19,6 +19,8 @@ export const job = {
   copyOf: (name: string, number: number) => (name === '' ? `Copy of area ${number}` : `${name}, copy`),
   whole: 'The whole job',
   more: 'More about this area',
+  asDone: 'How it is really done',
+  asDoneHint: 'Only where it is known to differ from the sheet: the predicted coverage is then for that.',
   moreMortar: 'Mortar and bags',
   moreCrew: 'Crew and weather',
   moreMaker: 'The maker’s written instructions',
@@ -85,6 +87,9 @@ export const areaLabels: Record<AreaBoxId, BoxWords> = {
   joint: { label: 'Joint' },
   flatness: { label: 'Out of flat by', hint: 'Largest gap under the straightedge; empty: not measured' },
   flatnessOver: { label: 'Straightedge' },
+  combed: { label: 'Combed' },
+  moved: { label: 'Moved there and back', hint: '0: only pressed; empty: as far as the sheet says' },
+  bareBack: { label: 'No back coat is given' },
 };
 
 export const jobLabels: Record<JobBoxId, BoxWords> = {
@@ -114,6 +119,7 @@ export const jobLabels: Record<JobBoxId, BoxWords> = {
 /** Words of the lists, by the box and then by the core's word. */
 export const choiceWords: Readonly<Partial<Record<AreaBoxId | JobBoxId, Readonly<Record<string, string>>>>> = {
   surface: { floor: 'Floor', wall: 'Wall' },
+  combed: { straight: 'In straight lines', swirl: 'In swirls' },
   exposure: {
     'interior-dry': 'Indoors, dry',
     'interior-wet': 'Indoors, wet (shower)',

@@ -9,8 +9,9 @@ import { bagFromFloorKg, liftLimitKg } from '@sim/estimate/lifting.ts';
 import { movementJoints } from '@sim/estimate/movement.ts';
 import { allowedWarp } from '@sim/estimate/tile-facts.ts';
 import { wallLimit } from '@sim/estimate/wall-load.ts';
+import { bedAt } from '@sim/estimate/notches.ts';
 import { valueOf } from '@sim/rules/rulebook.ts';
-import { check, FT, IN, IN2, LB } from './check.ts';
+import { check, FT, FT2, IN, IN2, LB } from './check.ts';
 import { alike, areaOf, jobOf, judged, oblong, planOf, square } from './jobs.ts';
 
 const place = (more: Partial<CoveragePlace> = {}): CoveragePlace => ({
@@ -83,9 +84,24 @@ export const bestValues = [
     expect(areaOf({ lengthMm: 2400, widthMm: 1200, thicknessMm: 6 }).comb.angleDeg).toBeGreaterThanOrEqual(45);
     expect(areaOf(square(24)).comb.angleDeg).toBe(45);
   }),
+  check('11. 1/4 × 1/4 ridges flattened leave 1/8 in', 'trade article on mosaics', () => {
+    const quarter = { shape: 'square', widthMm: IN / 4, depthMm: IN / 4, toothMm: IN / 4 } as const;
+    expect(bedAt(quarter, 90)).toBeCloseTo(IN / 8, 9);
+    expect(valueOf('bed.flattened', 'bed')).toBeCloseTo(IN / 8, 9);
+  }),
+  check('12. The laboratory trowel, 6 × 6 at 12 mm, leaves 3.0 mm flattened', 'EN 1347 5.4; 3.0 by geometry', () => {
+    const [width, pitch] = [valueOf('trowel.lab', 'width'), valueOf('trowel.lab', 'pitch')];
+    const lab = { shape: 'square', widthMm: width, depthMm: width, toothMm: pitch - width } as const;
+    expect(bedAt(lab, 90)).toBeCloseTo(3, 9);
+  }),
   check('13. and 14. Rectified edge: lesser of 0.40 % and 0.05 in', 'ANSI A137.1 example', () => {
     expect(warp(8, 'rectified') / IN).toBeCloseTo(0.032, 9);
     expect(warp(24, 'rectified') / IN).toBeCloseTo(0.05, 9);
+  }),
+  check('15. Rectified diagonal: 0.40 % or 1.8 mm', 'ANSI A137.1 as listed by an inspection site', () => {
+    expect([valueOf('warp.rectified-diagonal', 'share'), valueOf('warp.rectified-diagonal', 'most')]).toEqual([
+      0.004, 1.8,
+    ]);
   }),
   check('16. Calibrated pressed floor: 0.75 % or 0.08 in', 'ANSI A137.1:2022', () => {
     expect(warp(4, 'calibrated', 'ceramic') / IN).toBeCloseTo(0.03, 9);
@@ -97,6 +113,10 @@ export const bestValues = [
     expect([iso(300, 'calibrated'), iso(600, 'calibrated')]).toEqual([1.5, 2]);
     expect(iso(300, 'rectified')).toBeCloseTo(1.2, 12);
     expect(iso(600, 'rectified')).toBe(1.8);
+  }),
+  check('18. BIII: + 0.5 / − 0.3 %, at most + 2.0 / − 1.5 mm', 'EN 14411 annex L', () => {
+    const wall = (name: 'outShare' | 'outMost' | 'inShare' | 'inMost') => valueOf('iso.wall-curvature', name);
+    expect([wall('outShare'), wall('inShare'), wall('outMost'), wall('inMost')]).toEqual([0.005, 0.003, 2, 1.5]);
   }),
   check('19. and 20. Lippage 1/32 under, 1/16 from 1/4 in', 'ANSI A108.02 4.3.7', () => {
     const lip = (jointMm: number, bow: number | null = null): number =>
@@ -144,6 +164,31 @@ export const bestValues = [
   check('26. DIN 18202 row 3, and 6 mm at 2 m', 'DIN 18202 table 3', () => {
     const at = [100, 1000, 2000, 3000, 4000, 10000, 15000].map((over) => dinDip('flatness.din-3', over));
     expect(at).toEqual([2, 4, 6, 8, 10, 12, 15]);
+  }),
+  check('27. Rates per 50 lb: 80–100, 60–80, 40–50 ft²', 'general how-to articles, a band and no law', () => {
+    const rates = (['rate.quarter-square', 'rate.quarter-three-eighths', 'rate.half-square'] as const).map((id) => [
+      Math.round(valueOf(id, 'least') / FT2),
+      Math.round(valueOf(id, 'most') / FT2),
+    ]);
+    expect(rates).toEqual([
+      [80, 100],
+      [60, 80],
+      [40, 50],
+    ]);
+  }),
+  check('28. Metric rates: 3, 6, 7–8 kg/m², 1.2 a millimetre', 'article based on SANS 10107', () => {
+    expect([
+      valueOf('rate.sans-wall', 'rate'),
+      valueOf('rate.sans-floor', 'rate'),
+      valueOf('rate.sans-large', 'least'),
+      valueOf('rate.sans-large', 'most'),
+      valueOf('rate.dry-per-mm', 'rate'),
+    ]).toEqual([3, 6, 7, 8, 1.2]);
+  }),
+  check('29. C1 0.5, C2 1.0 N/mm²; 20, 10, 30 min; T 0.5 mm; S1 2.5, S2 5 mm', 'EN 12004', () => {
+    expect([valueOf('class.c1', 'strength'), valueOf('class.c2', 'strength')]).toEqual([0.5, 1]);
+    expect((['normal', 'fast', 'extended'] as const).map((name) => valueOf('class.open', name))).toEqual([20, 10, 30]);
+    expect([valueOf('class.t', 'slip'), valueOf('class.s', 's1'), valueOf('class.s', 's2')]).toEqual([0.5, 2.5, 5]);
   }),
   check('30. Movement joints 20–25 ft, 8–12 ft outdoors and in sun', 'TCNA EJ171', () => {
     const apart = (area: Record<string, unknown>) => {

@@ -2,6 +2,7 @@ import { expect } from 'vitest';
 
 import { bedNeed, dipUnderTile } from '@sim/estimate/bed-need.ts';
 import type { Area } from '@sim/estimate/job-types.ts';
+import { swirledCoverage } from '@sim/estimate/spread/swirl.ts';
 import { check, IN, printed } from './check.ts';
 import { areaOf, jobOf, oblong, square } from './jobs.ts';
 
@@ -40,6 +41,26 @@ export const modelChecks = [
   printed('An assumption of ours', 'mat.heated-volume', { depth: 5 }),
   printed('Geometry of a smooth bow', 'lippage.bow', { half: 1, third: 8 / 9 }),
   printed('Ours', 'substrate.keyed-tile', { depth: 3 }),
+  check(
+    'A swirl under 6, 12 and 18 in, pressed and moved',
+    'hand: loss in proportion to the size and the square',
+    () => {
+      const swirled = (inches: number, slideMm: number, straight = 1) =>
+        swirledCoverage(straight, { lengthMm: inches * IN, widthMm: inches * IN, pitchMm: 12.7, slideMm });
+      expect(swirled(6, 0)).toBe(1);
+      expect(swirled(18, 0)).toBeCloseTo(0.56, 3);
+      expect(swirled(12, 0)).toBeCloseTo(0.78, 3);
+      expect(swirled(18, 0, 0.5)).toBeCloseTo(0.5 * (1 - 0.44 / 4), 3);
+      expect(swirled(18, 1000)).toBeCloseTo(0.8, 3);
+      // Moved by 0.15 of a pitch, all but 1/e of what moving saves is saved.
+      expect(swirled(18, 0.15 * 12.7)).toBeCloseTo(1 - 0.2 - 0.24 / Math.E, 3);
+      expect(swirled(40, 0)).toBeCloseTo(0.56, 3);
+      expect(swirledCoverage(1, { lengthMm: 24 * IN, widthMm: 12 * IN, pitchMm: 12.7, slideMm: 0 })).toBeCloseTo(
+        swirled(16, 0),
+        9,
+      );
+    },
+  ),
   check('At least 200 draws stand behind a prediction', 'the plan’s own promise', () => {
     expect(areaOf(square(12)).predicted.draws).toBeGreaterThanOrEqual(200);
   }),
