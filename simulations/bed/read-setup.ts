@@ -1,6 +1,7 @@
 import type { Fault, Reading } from '../input/fault.ts';
 import { read } from '../input/read.ts';
 import { pitchMm } from '../trowel/notch.ts';
+import { strokeLong } from '../trowel/stroke.ts';
 import { defaultActions, defaultSetup } from './defaults.ts';
 import { layOut } from './layout.ts';
 import { setupSchema } from './setup-schema.ts';
@@ -12,6 +13,8 @@ export { defaultSetup } from './defaults.ts';
 export const MOST_CELLS = 2_000_000;
 /** Fewer to a ridge than this and the ridge is not seen. */
 const FEWEST_A_PITCH = 3;
+/** A stroke shorter than this gives the comb no direction. */
+const SHORTEST_STROKE_MM = 10;
 
 export interface SetupReading {
   setup: BedSetup;
@@ -60,6 +63,12 @@ function clashes(setup: BedSetup): Fault[] {
       path: 'cellMm',
       problem: `is ${cellMm}, too coarse for ridges ${Number(pitchMm(trowel).toFixed(2))} mm apart`,
       accepted: `give at most ${Number((pitchMm(trowel) / FEWEST_A_PITCH).toFixed(2))} mm`,
+    });
+  if (comb.pattern === 'drawn' && strokeLong(comb.path ?? []) < SHORTEST_STROKE_MM)
+    faults.push({
+      path: 'comb.path',
+      problem: comb.path ? 'goes nowhere' : 'is missing, and the comb is to be drawn along it',
+      accepted: `give the places of a stroke of at least ${SHORTEST_STROKE_MM} mm, or another comb.pattern`,
     });
   if (trowel.wearMm >= trowel.depthMm)
     faults.push({

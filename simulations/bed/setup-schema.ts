@@ -39,13 +39,18 @@ const trowel = part({
   wearMm: maybe(numberFrom(0, 10, 'mm')),
 });
 
+const spot = z.tuple([numberFrom(-1650, 1650, 'mm'), numberFrom(-1650, 1650, 'mm')], {
+  error: 'give two numbers, x and y in mm from the middle of the tile',
+});
+
 const comb = part({
-  pattern: maybe(oneOf(['straight', 'crossed', 'wobble', 'fan', 'swirl', 'flat'])),
+  pattern: maybe(oneOf(['straight', 'crossed', 'wobble', 'fan', 'swirl', 'flat', 'drawn'])),
   directionDeg: maybe(numberFrom(-360, 360, 'degrees')),
   keyCoatMm: maybe(numberFrom(0, 5, 'mm')),
   flattened: maybe(yesOrNo()),
   edgeBareMm: maybe(numberFrom(0, 200, 'mm')),
   seed: maybe(wholeFrom(0, 4294967295)),
+  path: maybe(listOf(spot, 2, 48)),
 });
 
 const mortar = part({

@@ -34,7 +34,7 @@ export interface TrowelSetup {
   wearMm: number;
 }
 
-export type CombPattern = 'straight' | 'crossed' | 'wobble' | 'fan' | 'swirl' | 'flat';
+export type CombPattern = 'straight' | 'crossed' | 'wobble' | 'fan' | 'swirl' | 'flat' | 'drawn';
 
 export interface CombSetup {
   pattern: CombPattern;
@@ -46,6 +46,8 @@ export interface CombSetup {
   /** Strip left bare along the two edges that lie on the layout lines (least x and least y). */
   edgeBareMm: number;
   seed: number;
+  /** The hand's own stroke, places on the floor in order, for the pattern `drawn`. */
+  path?: [x: number, y: number][];
 }
 
 export interface MortarSetup {

@@ -3,6 +3,7 @@ import { direction, lengthOf, sineOf } from '../numbers/plain.ts';
 import { chanceFrom } from '../numbers/chance.ts';
 import { meanBedMm, pitchMm } from './notch.ts';
 import { type CombedSpot, ridgeProfile, spotAt } from './profile.ts';
+import { acrossStroke } from './stroke.ts';
 import { sweepsOver } from './sweeps.ts';
 
 /** Writes what the comb left at a place into `into`. */
@@ -75,6 +76,8 @@ export function combField(
       return along(wobbling(comb.directionDeg, pitchMm(trowel), comb.seed));
     case 'fan':
       return along(fanned(comb.directionDeg, FAN_REACH * Math.max(lengthMm, widthMm)));
+    case 'drawn':
+      return along(acrossStroke(comb.path ?? []));
     case 'crossed':
       return higherOf(along(straight(comb.directionDeg)), along(straight(comb.directionDeg + 90)));
     case 'swirl': {

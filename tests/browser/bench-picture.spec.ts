@@ -58,7 +58,8 @@ test.describe('the picture of the bench', () => {
     await page.mouse.down();
     for (let n = 1; n <= 22; n++) await page.mouse.move(x - 110 + n * 10, y);
     await page.mouse.up();
-    await expect.poll(() => page.url()).toContain('dir=0');
+    await expect.poll(() => page.url()).toContain('comb=drawn&dir=0');
+    await expect(page.getByText(/Taken from your stroke: .*straight/)).toBeVisible();
   });
 
   test('a push and a slide are made with the pointer on the tile', async ({ page }) => {

@@ -15,7 +15,7 @@ async function pullWithGuess(page: Page): Promise<void> {
 test.describe('setting bench', () => {
   test('a newcomer combs, sets, guesses and pulls within a minute', async ({ page }) => {
     await page.goto('bench/');
-    await expect(page.getByText('Choose the trowel')).toBeVisible();
+    await expect(page.getByText('Pick how the mortar is combed')).toBeVisible();
     const from = Date.now();
     await pullWithGuess(page);
     await expect(page.getByRole('heading', { name: 'What came of it' })).toBeVisible();

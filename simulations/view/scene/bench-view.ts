@@ -41,6 +41,8 @@ export interface BenchView {
   key: (key: string, shift: boolean) => boolean;
   /** The place on a level plane under a point of the page, mm from the tile's centre; null beside it. */
   pick: (clientX: number, clientY: number, heightMm: number) => [number, number] | null;
+  /** The hooks' `tool` gives another tool from now on. */
+  toolChanged: () => void;
   setPalette: (palette: ViewPalette, dark: boolean) => void;
   setStill: (still: boolean) => void;
   png: () => Promise<Blob | null>;
@@ -99,7 +101,7 @@ export function openBenchView(canvas: HTMLCanvasElement, first: ViewPalette, hoo
     eye = null;
     stage.setOrbit(orbit);
   };
-  const stop = listenForOrbit(canvas, { orbit: stage.orbit, setOrbit, tool: hooks.tool, onHold: hooks.onHold });
+  const listener = listenForOrbit(canvas, { orbit: stage.orbit, setOrbit, tool: hooks.tool, onHold: hooks.onHold });
 
   const movePoses = (): void => {
     poseRun += 1;
@@ -170,6 +172,7 @@ export function openBenchView(canvas: HTMLCanvasElement, first: ViewPalette, hoo
       return next !== null;
     },
     pick: stage.pick,
+    toolChanged: listener.toolChanged,
     setPalette: (next, dark) => {
       palette = next;
       for (const { model } of panes) model.setPalette(next);
@@ -183,7 +186,7 @@ export function openBenchView(canvas: HTMLCanvasElement, first: ViewPalette, hoo
     quality: stage.quality,
     holdQuality: stage.holdQuality,
     dispose: () => {
-      stop();
+      listener.stop();
       stage.dispose();
     },
   };

@@ -2,7 +2,10 @@ import { heldOrbit, type Orbit } from './orbit.ts';
 
 /** A touch or a mouse drag turned into a tool's stroke, client pixels. */
 export interface ToolHand {
-  down: (x: number, y: number) => void;
+  /** A drag turns the view; only a tap is the tool's. */
+  tapOnly?: true;
+  /** False leaves the drag to the eye. */
+  down: (x: number, y: number) => boolean;
   move: (x: number, y: number) => void;
   /** `tap` is true where the pointer hardly moved. */
   up: (x: number, y: number, tap: boolean) => void;
@@ -70,61 +73,73 @@ interface Finger {
   y: number;
 }
 
+export interface OrbitListener {
+  /** The tool in hand is another: a finger that holds a tool must not scroll the page. */
+  toolChanged: () => void;
+  stop: () => void;
+}
+
 /**
- * Turns pointer and wheel into the eye's moves. A finger scrolls the page until a tap gives the picture hold of it; a
- * tap outside gives it back. The wheel zooms with Ctrl only, so that scrolling past the picture is never caught.
- * @returns stops listening
+ * Turns pointer and wheel into the eye's moves. A finger moved up or down scrolls the page and moved sideways turns the
+ * view, until a tap gives the picture hold of it; a tap outside gives it back. Two fingers zoom. The wheel zooms with
+ * Ctrl only, so that scrolling past the picture is never caught.
  */
-export function listenForOrbit(canvas: HTMLCanvasElement, host: OrbitHost): () => void {
+export function listenForOrbit(canvas: HTMLCanvasElement, host: OrbitHost): OrbitListener {
   const fingers = new Map<number, Finger>();
   let start: Finger | null = null;
   let hold = false;
   let toolInUse: ToolHand | null = null;
 
+  const touchAction = (): void => {
+    canvas.style.touchAction = hold || host.tool() !== null ? 'none' : 'pan-y';
+  };
   const setHold = (next: boolean): void => {
     hold = next;
-    canvas.style.touchAction = next ? 'none' : 'pan-y';
+    touchAction();
     host.onHold(next);
   };
-  const takes = (event: PointerEvent): boolean => event.pointerType !== 'touch' || hold || host.tool() !== null;
+  const tapped = (x: number, y: number): boolean =>
+    start !== null && Math.hypot(x - start.x, y - start.y) < TAP_PIXELS && fingers.size <= 1;
 
   const down = (event: PointerEvent): void => {
     start ??= { x: event.clientX, y: event.clientY };
-    if (!takes(event) || event.button > 2) return;
+    if (event.button > 2) return;
     fingers.set(event.pointerId, { x: event.clientX, y: event.clientY });
     canvas.setPointerCapture(event.pointerId);
-    toolInUse = event.button === 0 && fingers.size === 1 ? host.tool() : null;
-    toolInUse?.down(event.clientX, event.clientY);
+    const tool = event.button === 0 && fingers.size === 1 ? host.tool() : null;
+    toolInUse = tool?.down(event.clientX, event.clientY) === true ? tool : null;
+  };
+  const pinch = (moved: number, was: Finger, now: Finger): void => {
+    const other = [...fingers.entries()].find(([id]) => id !== moved)?.[1];
+    if (!other) return;
+    const before = Math.hypot(was.x - other.x, was.y - other.y);
+    const after = Math.hypot(now.x - other.x, now.y - other.y);
+    if (after > 1) host.setOrbit(nearer(host.orbit(), before / after));
   };
   const move = (event: PointerEvent): void => {
     const was = fingers.get(event.pointerId);
     if (!was) return;
     const now = { x: event.clientX, y: event.clientY };
-    if (toolInUse) {
-      toolInUse.move(now.x, now.y);
-    } else if (fingers.size === 2) {
-      const other = [...fingers.entries()].find(([id]) => id !== event.pointerId)?.[1];
-      if (other) {
-        const before = Math.hypot(was.x - other.x, was.y - other.y);
-        const after = Math.hypot(now.x - other.x, now.y - other.y);
-        if (after > 1) host.setOrbit(nearer(host.orbit(), before / after));
-      }
-    } else if ((event.buttons & 6) !== 0 || event.shiftKey) {
+    if (toolInUse?.tapOnly && !tapped(now.x, now.y)) toolInUse = null;
+    if (toolInUse) toolInUse.move(now.x, now.y);
+    else if (fingers.size === 2) pinch(event.pointerId, was, now);
+    else if ((event.buttons & 6) !== 0 || event.shiftKey) {
       const share = 0.5 / Math.max(1, canvas.clientHeight);
       host.setOrbit(panned(host.orbit(), -(now.x - was.x) * share, (now.y - was.y) * share));
     } else {
-      host.setOrbit(turned(host.orbit(), -(now.x - was.x) * DEG_PER_PIXEL, (now.y - was.y) * DEG_PER_PIXEL));
+      const free = event.pointerType !== 'touch' || canvas.style.touchAction === 'none';
+      const up = free ? (now.y - was.y) * DEG_PER_PIXEL : 0;
+      host.setOrbit(turned(host.orbit(), -(now.x - was.x) * DEG_PER_PIXEL, up));
     }
     fingers.set(event.pointerId, now);
   };
   const up = (event: PointerEvent): void => {
-    const tap =
-      start !== null && Math.hypot(event.clientX - start.x, event.clientY - start.y) < TAP_PIXELS && fingers.size <= 1;
+    const tap = tapped(event.clientX, event.clientY);
     if (toolInUse && event.type === 'pointerup') toolInUse.up(event.clientX, event.clientY, tap);
     else if (tap && event.pointerType === 'touch' && event.type === 'pointerup') setHold(!hold);
     fingers.delete(event.pointerId);
     toolInUse = null;
-    start = null;
+    if (fingers.size === 0) start = null;
   };
   const wheel = (event: WheelEvent): void => {
     if (!event.ctrlKey) return;
@@ -136,7 +151,7 @@ export function listenForOrbit(canvas: HTMLCanvasElement, host: OrbitHost): () =
   };
   const noMenu = (event: Event): void => event.preventDefault();
 
-  canvas.style.touchAction = 'pan-y';
+  touchAction();
   canvas.addEventListener('pointerdown', down);
   canvas.addEventListener('pointermove', move);
   canvas.addEventListener('pointerup', up);
@@ -144,13 +159,19 @@ export function listenForOrbit(canvas: HTMLCanvasElement, host: OrbitHost): () =
   canvas.addEventListener('wheel', wheel, { passive: false });
   canvas.addEventListener('contextmenu', noMenu);
   document.addEventListener('pointerdown', outside);
-  return () => {
-    canvas.removeEventListener('pointerdown', down);
-    canvas.removeEventListener('pointermove', move);
-    canvas.removeEventListener('pointerup', up);
-    canvas.removeEventListener('pointercancel', up);
-    canvas.removeEventListener('wheel', wheel);
-    canvas.removeEventListener('contextmenu', noMenu);
-    document.removeEventListener('pointerdown', outside);
+  return {
+    toolChanged: () => {
+      if (hold && host.tool() !== null) setHold(false);
+      else touchAction();
+    },
+    stop: () => {
+      canvas.removeEventListener('pointerdown', down);
+      canvas.removeEventListener('pointermove', move);
+      canvas.removeEventListener('pointerup', up);
+      canvas.removeEventListener('pointercancel', up);
+      canvas.removeEventListener('wheel', wheel);
+      canvas.removeEventListener('contextmenu', noMenu);
+      document.removeEventListener('pointerdown', outside);
+    },
   };
 }

@@ -10,10 +10,10 @@ import {
 } from 'three';
 
 import type { TrowelSetup } from '../../bed/types.ts';
+import { BLADE_LONG_MM } from '../../trowel/blade.ts';
 import { ridgeOutline } from '../../trowel/profile.ts';
 
-/** Blade of a common floor trowel, mm (common practice, no published source: about 11 × 4 1/2 in). */
-const BLADE_LONG = 280;
+/** Height of the blade, mm (common practice, no published source: about 4 1/2 in). */
 const BLADE_HIGH = 115;
 const BLADE_THICK = 1.2;
 
@@ -22,16 +22,16 @@ function bladeShape(trowel: TrowelSetup): Shape {
   const pitch = trowel.widthMm + trowel.toothMm;
   const upright = { ...trowel, angleDeg: 90 };
   const notch = ridgeOutline(upright);
-  const count = Math.max(1, Math.floor((BLADE_LONG - trowel.toothMm) / pitch));
+  const count = Math.max(1, Math.floor((BLADE_LONG_MM - trowel.toothMm) / pitch));
   const start = (-(count - 1) / 2) * pitch;
   const shape = new Shape();
-  shape.moveTo(-BLADE_LONG / 2, 0);
+  shape.moveTo(-BLADE_LONG_MM / 2, 0);
   for (let n = 0; n < count; n++) for (const [across, up] of notch) shape.lineTo(start + n * pitch + across, up);
-  shape.lineTo(BLADE_LONG / 2, 0);
-  shape.lineTo(BLADE_LONG / 2, BLADE_HIGH - 8);
-  shape.lineTo(BLADE_LONG / 2 - 8, BLADE_HIGH);
-  shape.lineTo(-BLADE_LONG / 2 + 8, BLADE_HIGH);
-  shape.lineTo(-BLADE_LONG / 2, BLADE_HIGH - 8);
+  shape.lineTo(BLADE_LONG_MM / 2, 0);
+  shape.lineTo(BLADE_LONG_MM / 2, BLADE_HIGH - 8);
+  shape.lineTo(BLADE_LONG_MM / 2 - 8, BLADE_HIGH);
+  shape.lineTo(-BLADE_LONG_MM / 2 + 8, BLADE_HIGH);
+  shape.lineTo(-BLADE_LONG_MM / 2, BLADE_HIGH - 8);
   shape.closePath();
   return shape;
 }

@@ -35,6 +35,8 @@ export class Bench {
   /** The tiles next door are shown, and the step to them is told. */
   neighbours = $state(false);
   tool = $state<Tool>('turn');
+  /** A mouse is there: the tool of the step may be in hand at once, since dragging scrolls no page. */
+  mouse = false;
   /** Where the trowel is while a hand draws it; null at rest. */
   trowelAt = $state.raw<{ x: number; y: number; alongDeg: number } | null>(null);
   /** The hand's force for pushes and slides to come, N. */
@@ -84,13 +86,13 @@ export class Bench {
   /** Lays the tile: from here on the work is done one act at a time. */
   set(): void {
     this.stage = 'set';
-    this.tool = 'turn';
+    this.tool = this.handy();
     this.trowelAt = null;
     this.cursor = null;
   }
 
   act(action: BedAction): void {
-    if (this.stage === 'comb') this.stage = 'set';
+    if (this.stage === 'comb') this.set();
     this.change({ actions: [...this.setup.actions, action] });
   }
 
@@ -122,7 +124,13 @@ export class Bench {
     this.looked = false;
     this.cursor = null;
     this.look = 'solid';
-    this.tool = 'turn';
+    this.tool = this.handy();
+  }
+
+  /** The tool one reaches for at this step. */
+  handy(): Tool {
+    if (!this.mouse || this.stage === 'pulled') return 'turn';
+    return this.stage === 'comb' ? 'comb' : 'press';
   }
 
   /** Puts a whole set-up on the bench, as from a link. */

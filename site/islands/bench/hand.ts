@@ -1,8 +1,9 @@
 import type { ToolHand } from '@sim/view/scene/orbit-input.ts';
+import { slabPlan } from '@sim/view/scene/slab-plan.ts';
 
 import { type Bench, plainAct } from './bench.svelte.ts';
 import type { Tool } from './tool.ts';
-import { readStroke, type Spot } from './stroke.ts';
+import { keptStroke, readStroke, type Spot } from './stroke.ts';
 
 export type Pick = (clientX: number, clientY: number, heightMm: number) => Spot | null;
 
@@ -13,20 +14,25 @@ const SHORTEST_MM = 1;
 const onTile = ([x, y]: Spot, bench: Bench): boolean =>
   Math.abs(x) <= bench.setup.tile.lengthMm / 2 && Math.abs(y) <= bench.setup.tile.widthMm / 2;
 
+const onSlab = ([x, y]: Spot, bench: Bench): boolean => {
+  const { left, right, near, far } = slabPlan(bench.setup.tile.lengthMm, bench.setup.tile.widthMm);
+  return x >= left && x <= right && y >= near && y <= far;
+};
+
 /** Tools that make sense at a step of the work. */
 export const toolsFor = (bench: Bench): Tool[] =>
-  bench.stage === 'comb' ? ['turn', 'comb'] : bench.stage === 'set' ? ['turn', 'press', 'slide', 'tap'] : ['turn'];
+  bench.stage === 'comb' ? ['comb', 'turn'] : bench.stage === 'set' ? ['press', 'slide', 'tap', 'turn'] : ['turn'];
 
-/** Combing: the trowel follows the pointer and the bed is combed along its stroke. */
+/** The stroke is shown on the bed each time this many places have been added. */
+const SHOWN_EVERY = 4;
+
+/** Combing: the trowel follows the pointer, and the bed is combed along the stroke itself. */
 function combing(bench: Bench, pick: Pick): ToolHand {
   let spots: Spot[] = [];
-  const read = (moving: boolean): void => {
-    const stroke = readStroke(spots);
-    if (!stroke) return;
-    const { comb } = bench.setup;
-    const pattern = moving ? 'straight' : stroke.pattern;
-    if (comb.pattern === pattern && comb.directionDeg === stroke.directionDeg) return;
-    bench.changePart('comb', { pattern, directionDeg: stroke.directionDeg }, moving);
+  const comb = (moving: boolean): void => {
+    const path = keptStroke(spots);
+    const stroke = readStroke(path);
+    if (stroke) bench.changePart('comb', { pattern: 'drawn', path, directionDeg: stroke.directionDeg }, moving);
   };
   const move = (x: number, y: number): void => {
     const spot = pick(x, y, 0);
@@ -39,16 +45,19 @@ function combing(bench: Bench, pick: Pick): ToolHand {
         ? (Math.atan2(spot[1] - last[1], spot[0] - last[0]) * 180) / Math.PI
         : (bench.trowelAt?.alongDeg ?? bench.setup.comb.directionDeg);
     bench.trowelAt = { x: spot[0], y: spot[1], alongDeg };
-    if (spots.length % 6 === 0) read(true);
+    if (spots.length % SHOWN_EVERY === 0) comb(true);
   };
   return {
     down: (x, y) => {
+      const spot = pick(x, y, 0);
+      if (!spot || !onSlab(spot, bench)) return false;
       spots = [];
       move(x, y);
+      return true;
     },
     move,
     up: () => {
-      read(false);
+      comb(false);
       spots = [];
     },
   };
@@ -57,7 +66,8 @@ function combing(bench: Bench, pick: Pick): ToolHand {
 /** Pushing and tapping: where the tile is touched. */
 function touching(bench: Bench, pick: Pick, kind: 'press' | 'tap'): ToolHand {
   return {
-    down: () => undefined,
+    tapOnly: true,
+    down: () => true,
     move: () => undefined,
     up: (x, y) => {
       const spot = pick(x, y, tileTop(bench));
@@ -77,6 +87,7 @@ function sliding(bench: Bench, pick: Pick): ToolHand {
     down: (x, y) => {
       const spot = pick(x, y, tileTop(bench));
       from = spot && onTile(spot, bench) ? spot : null;
+      return from !== null;
     },
     move: () => undefined,
     up: (x, y) => {

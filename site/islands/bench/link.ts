@@ -61,6 +61,29 @@ function actionText(action: BedAction): string {
   return letter + names.map((name) => short(values[name])).join('_');
 }
 
+/** A stroke's first place, then each further from the one before, whole mm. */
+const strokeText = (path: readonly (readonly [number, number])[]): string =>
+  path
+    .flatMap(([x, y], n) => {
+      const [fromX, fromY] = path[n - 1] ?? [0, 0];
+      return [Math.round(x) - Math.round(fromX), Math.round(y) - Math.round(fromY)];
+    })
+    .join('_');
+
+function readStrokeText(text: string): unknown[] {
+  const path: [unknown, unknown][] = [];
+  const steps = text.split('_').map(meant);
+  let at: [number, number] = [0, 0];
+  for (let n = 0; n < steps.length; n += 2) {
+    const [x, y] = [steps[n], steps[n + 1]];
+    // What is no number is left for the set-up's reader to refuse by name.
+    if (typeof x !== 'number' || typeof y !== 'number') return [...path, [x, y]];
+    at = [at[0] + x, at[1] + y];
+    path.push([at[0], at[1]]);
+  }
+  return path;
+}
+
 /** The set-up as the text after `#`. */
 export function linkOf(setup: BedSetup): string {
   const usual = startSetup();
@@ -71,6 +94,8 @@ export function linkOf(setup: BedSetup): string {
   }
   const { along, across, jointMm } = setup.tile.pieces;
   if (along * across > 1) parts.push(`pieces=${along}_${across}_${short(jointMm)}`);
+  const { path, pattern } = setup.comb;
+  if (path && pattern === 'drawn') parts.push(`stroke=${strokeText(path)}`);
   if (setup.butterMm !== usual.butterMm) parts.push(`butter=${short(setup.butterMm)}`);
   const work = setup.actions.map(actionText).join('~');
   if (work !== usual.actions.map(actionText).join('~')) parts.push(`do=${work || 'lay'}`);
@@ -136,6 +161,7 @@ export function setupOf(hash: string): Reading<BedSetup> {
     const known = fields.find(([name]) => name === word);
     if (known) put(known[1], known[2], meant(text));
     else if (word === 'butter') given['butterMm'] = meant(text);
+    else if (word === 'stroke') put('comb', 'path', readStrokeText(text));
     else if (word === 'pieces') {
       const [along, across, jointMm] = text.split('_').map(meant);
       put('tile', 'pieces', { along, across, jointMm });

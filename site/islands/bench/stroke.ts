@@ -1,13 +1,15 @@
-import type { CombPattern } from '@sim/bed/types.ts';
-
 /** A place on the floor, mm from the tile's centre. */
 export type Spot = readonly [x: number, y: number];
 
-/** What a hand's stroke over the floor means to the comb. */
+/** What the eye sees in a hand's stroke: the bed is combed along the stroke itself, this only puts it into words. */
 export interface StrokeRead {
-  pattern: CombPattern;
-  /** The way the ridges run, 0…180, to the nearest 5. */
+  /** Straight where the hand kept its line, bent one way, round and round, swaying, or back and forth over itself. */
+  shape: 'straight' | 'bent' | 'round' | 'swaying' | 'crossing';
+  /** The way the ridges run on the whole, 0…180, to the nearest 5. */
   directionDeg: number;
+  /** How far it turns one way in all, degrees. */
+  turnDeg: number;
+  longMm: number;
 }
 
 /** A stroke shorter than this says nothing, mm. */
@@ -15,9 +17,9 @@ export const SHORTEST_MM = 40;
 /** Places closer than this are one place: a resting hand shakes. */
 const STEP_MM = 12;
 /** Turning, in all and one way more than the other, that makes a stroke something else than straight, degrees. */
-const FAN_DEG = 35;
-const SWIRL_DEG = 300;
-const WOBBLE_DEG = 70;
+const BENT_DEG = 20;
+const ROUND_DEG = 300;
+const SWAY_DEG = 50;
 /** A turn this sharp ends one stroke and begins another. */
 const CORNER_DEG = 75;
 /** Share of a stroke's length that must lie one way for its corners to be turns of one line. */
@@ -66,27 +68,63 @@ function turning(steps: readonly Step[]): { oneWay: number; bothWays: number; co
 }
 
 /**
- * Reads a stroke: straight where the hand kept its line, fanned where it turned one way, swirled where it went round,
- * wobbling where it turned both ways, crossed where a second stroke lies over the first.
+ * Reads a stroke.
  * @returns null for a stroke too short to mean anything
  */
 export function readStroke(spots: readonly Spot[]): StrokeRead | null {
   const steps = stepsOf(evenly(spots));
-  const travelled = steps.reduce((sum, step) => sum + step.long, 0);
-  if (steps.length < 2 || travelled < SHORTEST_MM) return null;
+  const longMm = steps.reduce((sum, step) => sum + step.long, 0);
+  if (steps.length < 1 || longMm < SHORTEST_MM) return null;
   // Ridges have no sense: a stroke there and back is one direction, so headings are added at twice their angle.
   const sum = (part: (angle: number) => number): number =>
     steps.reduce((total, { long, heading }) => total + long * part((2 * heading * Math.PI) / 180), 0);
   const sumX = sum(Math.cos);
   const sumY = sum(Math.sin);
-  const agree = Math.hypot(sumX, sumY) / travelled;
+  const agree = Math.hypot(sumX, sumY) / longMm;
   const directionDeg = (((Math.round(degrees(sumX, sumY) / 10) * 5) % 180) + 180) % 180;
   const { oneWay, bothWays, corners } = turning(steps);
-  const pattern = ((): CombPattern => {
-    if (Math.abs(oneWay) >= SWIRL_DEG) return 'swirl';
-    if (corners > 0) return agree < AGREE ? 'crossed' : 'straight';
-    if (Math.abs(oneWay) >= FAN_DEG && Math.abs(oneWay) > 0.7 * bothWays) return 'fan';
-    return bothWays >= WOBBLE_DEG ? 'wobble' : 'straight';
+  const shape = ((): StrokeRead['shape'] => {
+    if (Math.abs(oneWay) >= ROUND_DEG) return 'round';
+    if (corners > 0) return agree < AGREE ? 'crossing' : 'straight';
+    if (Math.abs(oneWay) >= BENT_DEG && Math.abs(oneWay) > 0.7 * bothWays) return 'bent';
+    return bothWays >= SWAY_DEG ? 'swaying' : 'straight';
   })();
-  return { pattern, directionDeg };
+  return { shape, directionDeg, turnDeg: Math.abs(oneWay), longMm };
+}
+
+/** A kept stroke strays no farther than this from the hand's, mm, while it has places to spare. */
+const STRAY_MM = 1.5;
+const MOST_SPOTS = 32;
+
+const offLine = ([x, y]: Spot, [ax, ay]: Spot, [bx, by]: Spot): number => {
+  const dx = bx - ax;
+  const dy = by - ay;
+  const along = Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy || 1)));
+  return Math.hypot(x - ax - along * dx, y - ay - along * dy);
+};
+
+/** Drops the places that a straight line between their neighbours replaces (Ramer 1972, Douglas and Peucker 1973). */
+function thinned(spots: readonly Spot[], strayMm: number): Spot[] {
+  const first = spots[0];
+  const last = spots.at(-1);
+  if (!first || !last || spots.length < 3) return [...spots];
+  let at = 0;
+  let most = strayMm;
+  spots.forEach((spot, n) => {
+    const off = n === 0 || n === spots.length - 1 ? 0 : offLine(spot, first, last);
+    if (off > most) [at, most] = [n, off];
+  });
+  if (at === 0) return [first, last];
+  return [...thinned(spots.slice(0, at + 1), strayMm).slice(0, -1), ...thinned(spots.slice(at), strayMm)];
+}
+
+/** The stroke in few places, whole mm, fit for an address. */
+export function keptStroke(spots: readonly Spot[]): [number, number][] {
+  let strayMm = STRAY_MM;
+  let kept = thinned(spots, strayMm);
+  while (kept.length > MOST_SPOTS) {
+    strayMm *= 1.5;
+    kept = thinned(spots, strayMm);
+  }
+  return kept.map(([x, y]) => [Math.round(x), Math.round(y)]);
 }

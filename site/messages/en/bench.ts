@@ -1,6 +1,8 @@
 import type { BedAction, CombPattern } from '@sim/bed/types.ts';
 import type { ViewName } from '@sim/view/scene/orbit.ts';
 
+import type { StrokeRead } from '@site/islands/bench/stroke.ts';
+
 import { benchAfter } from './bench-after.ts';
 
 /** Words of the setting bench. */
@@ -15,10 +17,14 @@ export const bench = {
     set: 'Set',
     guess: 'Guess',
     pull: 'Pull',
-    combSays: 'Choose the trowel and how it is drawn. The ridges below are what it leaves.',
-    setSays: 'The tile rests on the ridges. Push it, slide it, tap it; then pull it.',
+    combSays: 'Pick how the mortar is combed, or draw it yourself. The ridges are what the teeth leave.',
+    setSays: (acts: number) =>
+      acts === 0
+        ? 'The tile rests on the ridges by its own weight. Push it or slide it; then pull it.'
+        : `The tile is down and has been worked ${acts === 1 ? 'once' : `${acts} times`}. Push, slide or tap it more if you like; then pull it.`,
     guessSays: 'How much of the back will be bonded? Commit to a number before you look.',
     pullSays: 'The tile is over. Dark is mortar that took; bare clay never met it.',
+    combs: 'Combs to choose from',
     doSet: 'Set the tile',
     doPull: 'Pull the tile',
     doAgain: 'Comb a fresh bed',
@@ -29,17 +35,17 @@ export const bench = {
   },
   picture: {
     label: 'The bed in three dimensions',
+    drawnOnly:
+      'How squeezed-out mortar lies beside the tile, and how torn mortar looks, is drawn to help the eye. How much there is, and where it took, is computed.',
     keys: 'Arrow keys turn the view, with Shift they move it, + and − come nearer and go back, 1 to 6 are the named views.',
     noWebgl: 'This browser draws no three-dimensional picture, so the bed is shown from above.',
     lost: 'The graphics were interrupted; the picture comes back by itself.',
     waiting: 'The picture is being made.',
-    tapToTurn: 'Tap the picture to turn it; tap beside it to scroll again.',
-    holding: 'The picture turns under your finger. Tap it again to scroll.',
-    wheel: 'Ctrl and the wheel zoom.',
+    tapToTurn: 'A finger across turns the picture, two zoom it. Tap it to turn it freely.',
+    holding: 'The picture turns under your finger. Tap it again to scroll the page.',
     views: 'View',
     tools: 'In hand',
     looks: 'Tile',
-    still: (words: string) => `What the picture shows: ${words}`,
     quality: { light: 'Drawn plainly: this machine is slow at pictures.', plain: '', fine: '' },
   },
   views: {
@@ -57,10 +63,21 @@ export const bench = {
     slide: 'Slide',
     tap: 'Tap',
     turnSays: 'Drag turns the view.',
-    combSays: 'Drag over the floor: the bed is combed the way you draw.',
-    pressSays: 'Click the tile where you push.',
+    combSays: 'Drag over the floor: the teeth follow your stroke.',
+    pressSays: 'Touch the tile where you push; a drag turns the view.',
     slideSays: 'Drag the tile: it slides there and back.',
-    tapSays: 'Click the tile where the mallet falls.',
+    tapSays: 'Touch the tile where the mallet falls; a drag turns the view.',
+  },
+  stroke: {
+    says: (long: string, shape: string, direction: string) =>
+      `Taken from your stroke: ${long} of it, ${shape}, on the whole at ${direction} to the length. The teeth follow it; past its ends it goes straight on, and the passes beside it run alongside.`,
+    shapes: {
+      straight: () => 'straight',
+      bent: (turn: string) => `bent by ${turn}`,
+      round: (_turn: string, rounds: string) => `going round ${rounds} times`,
+      swaying: () => 'swaying from side to side',
+      crossing: () => 'back and forth over itself, the later pass wiping out the earlier',
+    } satisfies Record<StrokeRead['shape'], (turn: string, rounds: string) => string>,
   },
   looks: {
     solid: 'Solid',
@@ -79,6 +96,16 @@ export const bench = {
     crossed: 'Crossed',
     swirl: 'Swirls',
     flat: 'Even layer',
+    drawn: 'Your own stroke',
+  } satisfies Record<CombPattern, string>,
+  patternsShort: {
+    straight: 'Straight',
+    wobble: 'Wobbling',
+    fan: 'Fanned',
+    crossed: 'Crossed',
+    swirl: 'Swirls',
+    flat: 'Even',
+    drawn: 'Own',
   } satisfies Record<CombPattern, string>,
   controls: {
     title: 'What is on the bench',
@@ -156,7 +183,6 @@ export const bench = {
     },
     ways: { across: 'across the ridges', along: 'along the ridges', oblique: 'askew to the ridges' },
     drop: (what: string) => `Take back: ${what}`,
-    clear: 'Take everything back',
     carries: (force: string) => `On the tile: ${force}.`,
     needs: (force: string) => `To press it further without moving it takes ${force}.`,
     height: (gap: string) => `Gap under the middle: ${gap}.`,
@@ -168,8 +194,6 @@ export const bench = {
     at: (at: number, of: number, what: string) => `Picture ${at} of ${of}: ${what}`,
     combed: 'combed',
     laid: 'laid, its own weight on the ridges',
-    earlier: 'Step back',
-    later: 'Step on',
   },
   link: {
     refused: 'This link asks for a bed that cannot be made; the usual one is on the bench.',

@@ -5,6 +5,7 @@ import { bench as words } from '@site/messages/en/bench.ts';
 
 import { actSays } from '../act-words.ts';
 import { stiffnessOf } from '../stiffness.ts';
+import { strokeShort } from '../stroke-words.ts';
 
 /** One thing in which two beds differ, in words for each. */
 export interface Difference {
@@ -43,7 +44,10 @@ const tellings: readonly [name: string, tell: Telling][] = [
   [controls.notch, ({ trowel }) => notchLabel(trowel)],
   [controls.angle, ({ trowel }) => `${trowel.angleDeg}${controls.degrees}`],
   [controls.worn, length(({ trowel }) => trowel.wearMm)],
-  [controls.pattern, ({ comb }) => words.patterns[comb.pattern]],
+  [
+    controls.pattern,
+    ({ comb }, units) => (comb.pattern === 'drawn' ? strokeShort(comb, units) : words.patterns[comb.pattern]),
+  ],
   [controls.direction, ({ comb }) => `${comb.directionDeg}${controls.degrees}`],
   [controls.key, length(({ comb }) => comb.keyCoatMm)],
   [controls.flattened, ({ comb }) => (comb.flattened ? words.compare.yes : words.compare.no)],
