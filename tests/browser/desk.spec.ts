@@ -155,17 +155,9 @@ test('the papers: a sheet and a key a seat, each on pages of its own', async ({ 
   expect((paper.match(/\/Type\s*\/Page[^s]/g) ?? []).length).toBeGreaterThanOrEqual(24);
 });
 
-/** Opens the tab; a click that comes before the page's script has arrived is made again. */
-async function openHandsOn(page: Page): Promise<void> {
-  await expect(async () => {
-    await page.getByRole('tab', { name: 'Hands-on' }).click();
-    await expect(page.getByRole('button', { name: 'Judge and keep' })).toBeVisible({ timeout: 1000 });
-  }).toPass();
-}
-
 test('a hands-on record: bare squares by key and by finger, judged, kept on reload', async ({ page }) => {
   await page.goto('desk/');
-  await openHandsOn(page);
+  await page.getByRole('tab', { name: 'Hands-on' }).click();
   await page.getByRole('button', { name: 'Judge and keep' }).click();
   await expect(page.getByText('Write the learner’s name.')).toBeVisible();
   await page.getByLabel('Learner', { exact: true }).fill('Ada');
@@ -180,6 +172,6 @@ test('a hands-on record: bare squares by key and by finger, judged, kept on relo
   await page.getByRole('button', { name: 'Judge and keep' }).click();
   await expect(page.getByRole('row', { name: /Ada .* 90 % 100 % −9\.5 points passes/ })).toBeVisible();
   await page.reload();
-  await openHandsOn(page);
+  await page.getByRole('tab', { name: 'Hands-on' }).click();
   await expect(page.getByRole('row', { name: /Ada/ })).toBeVisible();
 });

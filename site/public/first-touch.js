@@ -1,0 +1,49 @@
+// A live part of a page is on show before its script has arrived. What is clicked or typed there in the meantime is
+// kept and done again when the part answers, so that no button is dead and nothing typed is lost. An outside file: the
+// content policy allows no script inside the page.
+(() => {
+  const WAITING = 'astro-island[ssr]';
+  const fields = new Map();
+  let pressed = null;
+  const waiting = (target) => (target instanceof Element ? target.closest(WAITING) : null);
+
+  const press = (event) => {
+    const control = event.target instanceof Element ? event.target.closest('button, label, input') : null;
+    const island = waiting(control);
+    if (!island) return;
+    // A field takes the focus as ever; whatever acts waits, and so does a form, which would load the page anew.
+    if (control.matches('input:not([type=checkbox], [type=radio], [type=submit], [type=button])')) return;
+    event.preventDefault();
+    pressed = control;
+    island.setAttribute('aria-busy', 'true');
+  };
+  addEventListener('click', press, true);
+  addEventListener('submit', (event) => waiting(event.target) && event.preventDefault(), true);
+  for (const kind of ['input', 'change'])
+    addEventListener(
+      kind,
+      ({ target }) => {
+        if (waiting(target) && 'value' in target && !target.matches('[type=checkbox], [type=radio]'))
+          fields.set(target, target.value);
+      },
+      true,
+    );
+
+  addEventListener(
+    'astro:hydrate',
+    ({ target }) => {
+      target.removeAttribute('aria-busy');
+      for (const [field, value] of fields) {
+        if (!target.contains(field)) continue;
+        fields.delete(field);
+        field.value = value;
+        for (const kind of ['input', 'change']) field.dispatchEvent(new Event(kind, { bubbles: true }));
+      }
+      const again = pressed;
+      if (!again || !target.contains(again)) return;
+      pressed = null;
+      again.click();
+    },
+    true,
+  );
+})();
