@@ -111,5 +111,8 @@ export function actOn(bed: Bed, action: BedAction, onWay: OnWay): number {
       );
       return applied.forceN;
     }
+    case 'lift':
+      // Nothing moves before the bed parts; what parts is worked out from the bed as it lies.
+      return bed.weightN;
   }
 }

@@ -1,18 +1,10 @@
 import { combedMeanMm, combField } from '../trowel/comb.ts';
+import { backOf } from '../tile/relief.ts';
 import { warpOf } from '../tile/warp.ts';
 import { type BedGrid, EMPTY, makeGrid, OPEN } from './grid.ts';
 import { layOut } from './layout.ts';
+import { pieceAt } from './pieces.ts';
 import type { BedSetup } from './types.ts';
-
-/** True inside a piece of the sheet; a single tile is one piece. */
-function pieceTest(tile: BedSetup['tile']): (x: number, y: number) => boolean {
-  const { along, across, jointMm } = tile.pieces;
-  if (along === 1 && across === 1) return () => true;
-  const stepX = (tile.lengthMm + jointMm) / along;
-  const stepY = (tile.widthMm + jointMm) / across;
-  const inside = (from: number, step: number): boolean => from - step * Math.floor(from / step) < step - jointMm;
-  return (x, y) => inside(x + tile.lengthMm / 2, stepX) && inside(y + tile.widthMm / 2, stepY);
-}
 
 /** Bare strips are left along the two edges that lie on the layout lines. */
 const isBare = (setup: BedSetup, x: number, y: number): boolean =>
@@ -50,19 +42,20 @@ function comb(grid: BedGrid, setup: BedSetup): void {
 /** The tile over the bed at its first touch, with its coat of mortar; the gap is under its mean plane at `height`. */
 export function layTile(grid: BedGrid, setup: BedSetup): number {
   const { tile, floor, butterMm } = setup;
-  const inPiece = pieceTest(tile);
+  const piece = pieceAt(tile);
   const back = warpOf(tile, tile.lengthMm, tile.widthMm);
   const ground = warpOf(floor, tile.lengthMm, tile.widthMm);
+  const { recess, coat: coatAt } = backOf(tile, butterMm, grid.cellMm);
   let height = -Infinity;
   for (let row = grid.rim; row < grid.rim + grid.tileRows; row += 1) {
     const y = grid.originMm[1] + row * grid.cellMm;
     for (let column = grid.rim; column < grid.rim + grid.tileColumns; column += 1) {
       const x = grid.originMm[0] + column * grid.cellMm;
       const n = row * grid.columns + column;
-      grid.gap[n] = back(x, y) - ground(x, y);
-      grid.state[n] = inPiece(x, y) ? EMPTY : OPEN;
+      grid.gap[n] = back(x, y) + recess(x, y) - ground(x, y);
+      grid.state[n] = piece(x, y) < 0 ? OPEN : EMPTY;
       if (grid.state[n] === OPEN) continue;
-      const coat = butterMm - tile.reliefMm;
+      const coat = coatAt(x, y);
       grid.mortar[n] = grid.mortar[n]! + coat;
       grid.foot[n] = grid.foot[n]! + coat;
       height = Math.max(height, grid.mortar[n]! - grid.gap[n]!);

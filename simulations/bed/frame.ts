@@ -1,3 +1,4 @@
+import { backOf } from '../tile/relief.ts';
 import { warpOf } from '../tile/warp.ts';
 import { FIRST_POCKET } from './label-voids.ts';
 import type { Bed } from './bed.ts';
@@ -51,7 +52,7 @@ export function combedFrame(grid: BedGrid, setup: BedSetup): BedFrame {
 export function bedFrame(bed: Bed, action: number, offsetMm: [number, number] = [0, 0]): BedFrame {
   const { grid, setup } = bed;
   const { columns, rows, rim, tileColumns, tileRows } = grid;
-  const coat = setup.butterMm - setup.tile.reliefMm;
+  const { coat } = backOf(setup.tile, setup.butterMm, grid.cellMm);
   const mortar = Float32Array.from(grid.mortar);
   const gap = new Float32Array(mortar.length).fill(NaN);
   const state = new Uint8Array(mortar.length);
@@ -63,7 +64,11 @@ export function bedFrame(bed: Bed, action: number, offsetMm: [number, number] = 
       if (grid.state[n] === OPEN) continue;
       gap[n] = grid.gap[n]!;
       // The coat hangs on the back; only where it has met the bed does it belong to the column on the floor.
-      if (contactOf(bed, n) === 0) mortar[n] = Math.max(0, grid.mortar[n]! - coat);
+      if (contactOf(bed, n) === 0)
+        mortar[n] = Math.max(
+          0,
+          grid.mortar[n]! - coat(grid.originMm[0] + column * grid.cellMm, grid.originMm[1] + row * grid.cellMm),
+        );
     }
   return {
     columns,

@@ -2,6 +2,7 @@ import { FIRST_POCKET } from './label-voids.ts';
 import { type Bed, massError } from './bed.ts';
 import { eachContact } from './contact.ts';
 import { EMPTY, OPEN, TOUCHED } from './grid.ts';
+import { pieceAt } from './pieces.ts';
 import type { AirPocket, BedResult, HistoryEntry } from './types.ts';
 import { NEAR_MM, voidFigures } from './voids.ts';
 
@@ -71,6 +72,17 @@ function riseInJoint(bed: Bed): number {
   return column > 0 && thicknessMm > 0 ? Math.max(0, column - gap.value) / thicknessMm : 0;
 }
 
+/** Coverage of each piece of a sheet; nothing to say of a single tile. */
+function coverageByPiece(bed: Bed): { pieceCoverage?: number[] } {
+  const { tile } = bed.setup;
+  const count = tile.pieces.along * tile.pieces.across;
+  if (count === 1) return {};
+  const piece = pieceAt(tile);
+  const means = Array.from({ length: count }, () => new Mean());
+  eachContact(bed, (_n, x, y, _contact, bonded) => means[piece(x, y)]?.add(bonded));
+  return { pieceCoverage: means.map((mean) => mean.value) };
+}
+
 /** All figures of a bed as it lies; call after a measure. */
 export function outcome(bed: Bed, history: HistoryEntry[], loadN: number): BedResult {
   const { grid, setup } = bed;
@@ -104,6 +116,7 @@ export function outcome(bed: Bed, history: HistoryEntry[], loadN: number): BedRe
     trapped: trapped.value,
     pockets: pocketsOf(bed),
     largestVoidMm2: voids.largestMm2,
+    largestVoidAtMm: voids.largestAt,
     voidsNearEdge: voids.nearEdge,
     corners: [corners[0].value, corners[1].value, corners[2].value, corners[3].value],
     edgeStrip: strip.value,
@@ -113,6 +126,7 @@ export function outcome(bed: Bed, history: HistoryEntry[], loadN: number): BedRe
     loadN,
     squeezedMm3: bed.outSum * grid.cellMm * grid.cellMm,
     riseInJoint: riseInJoint(bed),
+    ...coverageByPiece(bed),
     history,
     massError: massError(bed),
     cells: grid.tileColumns * grid.tileRows,

@@ -2,6 +2,7 @@ import { slidTransfer, pressedTransfer } from '../mortar/skin.ts';
 import { restedYieldPa } from '../mortar/rest.ts';
 import { direction } from '../numbers/plain.ts';
 import { rootOfRising } from '../numbers/find-root.ts';
+import { meanDepthMm } from '../tile/relief.ts';
 import { warpOf } from '../tile/warp.ts';
 import { meanBedMm, pitchMm, ridgeHeightMm } from '../trowel/notch.ts';
 import { GRAVITY } from '../numbers/physics.ts';
@@ -46,7 +47,7 @@ const meanOf = (values: number[]): number => values.reduce((sum, value) => sum +
 /** Ridges with the coats and the relief of a set-up: a relief not filled takes from the ridges. */
 function ridgesOf(setup: BedSetup): { ridges: Ridges; coatMm: number; topMm: number } {
   const { trowel, comb, tile, butterMm } = setup;
-  const coat = comb.keyCoatMm + butterMm - tile.reliefMm;
+  const coat = comb.keyCoatMm + butterMm - meanDepthMm(tile);
   const even = comb.pattern === 'flat' || comb.flattened;
   const mean = comb.pattern === 'flat' ? trowel.depthMm : meanBedMm(trowel);
   const pitch = pitchMm(trowel);
@@ -144,6 +145,8 @@ export function ridgeEstimate(setup: BedSetup): RidgeEstimate {
       case 'tap':
         // Neither is one of the law's even movements; a press by the weight stands for them.
         press(pressure, mortar.yieldPa);
+        return;
+      case 'lift':
     }
   }
 

@@ -2,9 +2,10 @@ import { actOn } from './act.ts';
 import { type Bed, settle, startBed } from './bed.ts';
 import { coverage } from './contact.ts';
 import { bedFrame, combedFrame } from './frame.ts';
+import { type Lift, liftedFrame, liftTile } from './lift.ts';
 import { outcome } from './outcome.ts';
 import { press, withWeight } from './press.ts';
-import type { BedHooks, BedRun, BedSetup, HistoryEntry } from './types.ts';
+import type { BedFrame, BedHooks, BedRun, BedSetup, HistoryEntry } from './types.ts';
 
 /** Thrown when a caller's `onProgress` asked to stop. */
 export class BedStopped extends Error {
@@ -25,6 +26,7 @@ const LAID = 0.1;
  * @param setup a complete set-up, see `readSetup`
  * @returns the figures and the last picture; the same input gives the same output anywhere
  * @throws BedStopped when `hooks.onProgress` returns true
+ * @throws RangeError when something is done after a lift (`readSetup` refuses it first)
  */
 export function runBed(setup: BedSetup, hooks: BedHooks = {}): BedRun {
   const report = (share: number): void => {
@@ -39,7 +41,14 @@ export function runBed(setup: BedSetup, hooks: BedHooks = {}): BedRun {
   const history: HistoryEntry[] = [];
   let applied = bed.weightN;
   let shown = bed.steps;
+  let lift: Lift | null = null;
+  const picture = (number: number): BedFrame => {
+    const frame = bedFrame(bed, number);
+    return lift ? liftedFrame(frame, lift) : frame;
+  };
   setup.actions.forEach((action, number) => {
+    if (lift) throw new RangeError('A lifted tile cannot be worked on; put the lift last.');
+    if (action.do === 'lift') lift = liftTile(bed);
     const before = bed.slidMm;
     applied = actOn(bed, action, (share, offset) => {
       report(LAID + ((1 - LAID) * (number + share)) / setup.actions.length);
@@ -52,15 +61,19 @@ export function runBed(setup: BedSetup, hooks: BedHooks = {}): BedRun {
       action: number,
       coverage: coverage(bed),
       tileHeightMm: bed.height,
-      loadN: carried(bed, applied),
+      loadN: lift ? 0 : carried(bed, applied),
       slideMm: bed.slidMm - before,
     });
-    hooks.onFrame?.(bedFrame(bed, number));
+    hooks.onFrame?.(picture(number));
   });
   report(1);
+  const last = lift as Lift | null;
   return {
-    result: outcome(bed, history, carried(bed, applied)),
-    frame: bedFrame(bed, setup.actions.length - 1),
+    result: {
+      ...outcome(bed, history, last ? 0 : carried(bed, applied)),
+      ...(last && { lifted: last.figures }),
+    },
+    frame: picture(setup.actions.length - 1),
   };
 }
 

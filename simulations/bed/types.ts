@@ -4,18 +4,56 @@
  * directions are counted from x towards y.
  */
 
-export interface TileSetup {
+/**
+ * A surface as it was read with a straightedge and feelers, heights mm, at even places from edge to edge; up is away
+ * from the floor. Either lines through the middle (each over its own two ends) or one grid.
+ */
+export interface SurfaceReadings {
+  /** From the least x to the greatest, on the middle of the width. */
+  alongMm?: number[];
+  /** From the least y to the greatest, on the middle of the length. */
+  acrossMm?: number[];
+  /** From the least x to the greatest: the diagonal with rising y, then the one with falling y. */
+  diagonalsMm?: number[][];
+  /** Rows from the least y to the greatest, each from the least x to the greatest. */
+  gridMm?: number[][];
+}
+
+/** How a surface leaves its mean plane. */
+export interface SurfaceSetup {
+  /** Middle over the ends along the length, mm. */
+  bowLengthMm: number;
+  bowWidthMm: number;
+  /** The fourth corner's departure from the plane of the other three (ISO 10545-2). */
+  twistMm?: number;
+  /** Given in place of the three above. */
+  readings?: SurfaceReadings;
+}
+
+/** A back's relief by its shape: parts that touch first, at even distances, and the hollows between them. */
+export interface ReliefSetup {
+  shape: 'ribs' | 'grid' | 'dots';
+  /** From one rib or dot to the next. */
+  pitchMm: number;
+  depthMm: number;
+  /** The way the ribs (or the rows of dots) run. */
+  directionDeg: number;
+  /** Width of a rib, or diameter of a dot, over the pitch. */
+  raisedShare: number;
+}
+
+export interface TileSetup extends SurfaceSetup {
   lengthMm: number;
   widthMm: number;
   thicknessMm: number;
   densityKgM3: number;
   /** Middle of the back above its ends along the length (the ends touch first); negative: the middle touches first. */
   bowLengthMm: number;
-  bowWidthMm: number;
-  /** The fourth corner's departure from the plane of the other three (ISO 10545-2). */
   twistMm: number;
-  /** Mean depth of the back's relief that mortar must fill. */
+  /** Mean depth of the back's relief that mortar must fill, where its shape does not matter. */
   reliefMm: number;
+  /** The relief by its shape, in place of its mean depth; the gap is then counted from its high parts. */
+  relief?: ReliefSetup;
   /** Equal pieces on one sheet with open joints between them. */
   pieces: { along: number; across: number; jointMm: number };
 }
@@ -32,6 +70,8 @@ export interface TrowelSetup {
   angleDeg: number;
   /** Depth worn off the teeth. */
   wearMm: number;
+  /** Turn of the blade off square to the way it is drawn, seen from above: it draws ridges and lanes closer together. */
+  yawDeg?: number;
 }
 
 export type CombPattern = 'straight' | 'crossed' | 'wobble' | 'fan' | 'swirl' | 'flat' | 'drawn';
@@ -64,7 +104,9 @@ export type BedAction =
   | { do: 'slide'; forceN: number; strokeMm: number; strokes: number; directionDeg: number; speedMmS: number }
   | { do: 'twist'; forceN: number; angleDeg: number; strokes: number; speedMmS: number }
   | { do: 'tap'; energyJ: number; blows: number; atX: number; atY: number }
-  | { do: 'vibrate'; forceN: number; amplitudeMm: number; frequencyHz: number; seconds: number };
+  | { do: 'vibrate'; forceN: number; amplitudeMm: number; frequencyHz: number; seconds: number }
+  /** Pulls the tile to look at its back; the last thing that can be done to it. */
+  | { do: 'lift' };
 
 export interface BedPhysics {
   endTerm: boolean;
@@ -76,7 +118,7 @@ export interface BedPhysics {
 /** A complete set-up: every default filled in. */
 export interface BedSetup {
   tile: TileSetup;
-  floor: { bowLengthMm: number; bowWidthMm: number };
+  floor: SurfaceSetup;
   trowel: TrowelSetup;
   comb: CombSetup;
   mortar: MortarSetup;
@@ -93,6 +135,17 @@ export interface AirPocket {
   gaugePa: number;
 }
 
+/** What came up with a lifted tile and what stayed. */
+export interface LiftedTile {
+  /** The most a straight pull could ask for, the tile's weight included, N; peeling by an edge takes far less. */
+  pullN: number;
+  /** Mortar on the back, its hollows included, and on the floor under it, joints of a sheet included, mm³. */
+  onTileMm3: number;
+  onFloorMm3: number;
+  /** Share of the back with mortar on it, a coat that never met the bed included. */
+  backWet: number;
+}
+
 export interface HistoryEntry {
   action: number;
   coverage: number;
@@ -107,6 +160,8 @@ export interface BedResult {
   trapped: number;
   pockets: AirPocket[];
   largestVoidMm2: number;
+  /** Its middle, mm from the tile's centre. */
+  largestVoidAtMm: [number, number];
   voidsNearEdge: number;
   corners: [number, number, number, number];
   edgeStrip: number;
@@ -115,7 +170,12 @@ export interface BedResult {
   tiltDeg: [number, number];
   loadN: number;
   squeezedMm3: number;
+  /** Rise over the back as a share of the tile's thickness; above 1 it stands proud of the face. */
   riseInJoint: number;
+  /** Coverage of each piece of a sheet, along the length first, from the least x and y; only where there are several. */
+  pieceCoverage?: number[];
+  /** Only after a lift. */
+  lifted?: LiftedTile;
   history: HistoryEntry[];
   massError: number;
   cells: number;
@@ -141,6 +201,9 @@ export interface BedFrame {
   gapMm: Float32Array;
   /** A CELL_STATE a cell. */
   state: Uint8Array;
+  /** After a lift: mortar that came up with the tile and that stayed on the floor, mm; the bed before stands above. */
+  onTileMm?: Float32Array;
+  onFloorMm?: Float32Array;
   /** −1 before the tile is laid. */
   action: number;
   /** How far the tile stands from its final place. */

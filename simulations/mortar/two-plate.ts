@@ -24,6 +24,15 @@ const forceOverYield = (radiusMm: number, volumeMm3: number): number =>
 /** Thickness of the patty, mm. */
 export const pattyMm = (diameterMm: number, volumeMm3: number): number => volumeMm3 / (Math.PI * (diameterMm / 2) ** 2);
 
+/** Radius over thickness from which the formula holds. */
+const FLAT = 2;
+
+/** Diameter from which a patty of a volume is flat enough for the test, mm. */
+export const leastDiameter = (volumeMm3: number): number => 2 * Math.cbrt((FLAT * volumeMm3) / Math.PI);
+
+/** True where the two-plate formula holds: the radius at least twice the thickness. */
+export const isFlatPatty = (diameterMm: number, volumeMm3: number): boolean => diameterMm >= leastDiameter(volumeMm3);
+
 /** Yield stress, Pa, from the diameter that the patty stops at, mm. */
 export const yieldFromPatty = (diameterMm: number, { volumeMm3, forceN }: TwoPlates): number =>
   (forceN * MM2_PER_M2) / forceOverYield(diameterMm / 2, volumeMm3);

@@ -1,4 +1,4 @@
-/** How weather shortens open time; shares as the rule `time.weather` gives them. */
+/** How weather changes open time; shares as the rules `time.weather` and `time.damp` give them. */
 export interface WeatherShares {
   /** Degrees to a step. */
   stepK: number;
@@ -7,12 +7,17 @@ export interface WeatherShares {
   breeze: number;
   wind: number;
   sun: number;
+  /** Dry and damp air; left out where a caller knows nothing of the air. */
+  dry?: number;
+  damp?: number;
 }
 
 export interface Weather {
   temperatureC: number;
   wind: 'still' | 'breeze' | 'windy';
   sun: boolean;
+  /** Damp of the air; middling when left out. */
+  air?: 'dry' | 'middling' | 'damp';
 }
 
 /** Cold mortar stays open longer, but nobody should plan on much of it. */
@@ -26,7 +31,8 @@ const MOST_GAIN = 1.5;
 export function openMinutes(sheetMin: number, referenceC: number, weather: Weather, shares: WeatherShares): number {
   const steps = (weather.temperatureC - referenceC) / shares.stepK;
   const wind = { still: 1, breeze: shares.breeze, windy: shares.wind }[weather.wind];
-  return sheetMin * Math.min(MOST_GAIN, shares.warmer ** steps) * wind * (weather.sun ? shares.sun : 1);
+  const air = { dry: shares.dry ?? 1, middling: 1, damp: shares.damp ?? 1 }[weather.air ?? 'middling'];
+  return sheetMin * Math.min(MOST_GAIN, shares.warmer ** steps) * wind * (weather.sun ? shares.sun : 1) * air;
 }
 
 /** Tiles one setter may spread ahead for: as many as are set within the open time, one at the least. */

@@ -1,7 +1,7 @@
 import type { CombSetup, TrowelSetup } from '../bed/types.ts';
 import { direction, lengthOf, sineOf } from '../numbers/plain.ts';
 import { chanceFrom } from '../numbers/chance.ts';
-import { meanBedMm, pitchMm } from './notch.ts';
+import { meanBedMm, pitchMm, yawNarrows } from './notch.ts';
 import { type CombedSpot, ridgeProfile, spotAt } from './profile.ts';
 import { acrossStroke } from './stroke.ts';
 import { sweepsOver } from './sweeps.ts';
@@ -85,7 +85,9 @@ export function combField(
       const rings = along((x, y) => sweeps(x, y).fromCentre);
       // The heel of the blade leaves a bead along the edge of each sweep.
       const pitch = pitchMm(trowel);
-      const beads = along((x, y) => Math.min(sweeps(x, y).toEdge - trowel.widthMm / 2, pitch / 2));
+      const beads = along((x, y) =>
+        Math.min(sweeps(x, y).toEdge - (trowel.widthMm * yawNarrows(trowel)) / 2, pitch / 2),
+      );
       return higherOf(rings, beads);
     }
   }

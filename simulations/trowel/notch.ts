@@ -1,12 +1,18 @@
 import type { TrowelSetup } from '../bed/types.ts';
-import { sineOf } from '../numbers/plain.ts';
+import { direction, sineOf } from '../numbers/plain.ts';
 import { asFraction } from '../units/fraction.ts';
 
 /** A notch as the trade names it; the tooth is the land between two notches. Lengths mm. */
-export type Notch = Pick<TrowelSetup, 'shape' | 'widthMm' | 'depthMm' | 'toothMm'>;
+export type Notch = Pick<TrowelSetup, 'shape' | 'widthMm' | 'depthMm' | 'toothMm' | 'yawDeg'>;
 
-/** From one ridge to the next. */
-export const pitchMm = (notch: Notch): number => notch.widthMm + notch.toothMm;
+/**
+ * What the blade's yaw leaves of every width, ridge and lane alike: the cosine of its turn off square to the stroke
+ * (plain geometry). Heights stay, so the mean bed does too.
+ */
+export const yawNarrows = (trowel: Pick<TrowelSetup, 'yawDeg'>): number => direction(trowel.yawDeg ?? 0)[0];
+
+/** From one ridge to the next, square to them. */
+export const pitchMm = (notch: Notch): number => (notch.widthMm + notch.toothMm) * yawNarrows(notch);
 
 /** Height of a fresh ridge: the depth left after wear, times the sine of the blade's angle to the floor. */
 export const ridgeHeightMm = (trowel: TrowelSetup): number =>
@@ -20,7 +26,7 @@ export const ridgeHeightMm = (trowel: TrowelSetup): number =>
 export function ridgeAreaMm2(trowel: TrowelSetup): number {
   const { shape, widthMm: w, angleDeg } = trowel;
   const depth = Math.max(0, trowel.depthMm - trowel.wearMm);
-  const sine = sineOf(angleDeg);
+  const sine = sineOf(angleDeg) * yawNarrows(trowel);
   switch (shape) {
     case 'square':
     case 'slanted':

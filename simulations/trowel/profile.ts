@@ -1,5 +1,5 @@
 import type { TrowelSetup } from '../bed/types.ts';
-import { pitchMm, ridgeAreaMm2, ridgeHeightMm } from './notch.ts';
+import { pitchMm, ridgeAreaMm2, ridgeHeightMm, yawNarrows } from './notch.ts';
 
 /** A point of a ridge's outline: across the ridge from its middle, and up. mm. */
 export type OutlinePoint = [acrossMm: number, upMm: number];
@@ -10,7 +10,15 @@ export const SLANT = 0.5;
 const ROUND_STEPS = 24;
 
 /** Outline of one fresh ridge, left foot to right foot, as the notch leaves it (a slanted one leans to the right). */
-export function ridgeOutline(trowel: TrowelSetup): OutlinePoint[] {
+export const ridgeOutline = (trowel: TrowelSetup): OutlinePoint[] => narrowed(notchOutline(trowel), trowel);
+
+function narrowed(points: OutlinePoint[], trowel: TrowelSetup): OutlinePoint[] {
+  const narrows = yawNarrows(trowel);
+  return points.map(([across, up]) => [narrows * across, up]);
+}
+
+/** The outline in the plane of a blade drawn square to its edge. */
+function notchOutline(trowel: TrowelSetup): OutlinePoint[] {
   const half = trowel.widthMm / 2;
   const height = ridgeHeightMm(trowel);
   switch (trowel.shape) {
@@ -81,12 +89,13 @@ function columnsOf(trowel: TrowelSetup): OutlinePoint[] {
   const half = trowel.widthMm / 2;
   const height = ridgeHeightMm(trowel);
   const lean = Math.min(height * SLANT, trowel.toothMm, trowel.widthMm);
-  return [
+  const columns: OutlinePoint[] = [
     [-half - lean / 2, 0],
     [-half + lean / 2, height],
     [half - lean / 2, height],
     [half + lean / 2, 0],
   ];
+  return narrowed(columns, trowel);
 }
 
 /** The profile of a trowel's ridge; its mean is exact whatever the sampling. */

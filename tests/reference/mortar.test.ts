@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 
 import { pressureForTrowel } from '@sim/bed/ridge-law.ts';
-import { glassYieldPa, isTwoPlateValid, twoPlateYieldPa } from '@sim/mortar/consistency.ts';
+import { glassYieldPa } from '@sim/mortar/glass.ts';
 import { restedYieldPa } from '@sim/mortar/rest.ts';
 import { pressedTransfer, slidTransfer } from '@sim/mortar/skin.ts';
+import { isFlatPatty, leastDiameter, yieldFromPatty } from '@sim/mortar/two-plate.ts';
 
 const sixes = { shape: 'square', widthMm: 6, depthMm: 6, toothMm: 6, angleDeg: 60, wearMm: 0 } as const;
 
@@ -19,12 +20,17 @@ describe('two-plate test', () => {
     [130, 115],
     [140, 81],
   ])('%d mm wide means %d Pa', (diameter, yieldPa) => {
-    expect(Math.abs(twoPlateYieldPa(2, 50, diameter) / yieldPa - 1)).toBeLessThan(0.006);
+    expect(Math.abs(yieldFromPatty(diameter, { volumeMm3: 50_000, forceN: 2 * 9.81 }) / yieldPa - 1)).toBeLessThan(
+      0.006,
+    );
   });
 
   it('holds only for a flat disc', () => {
-    expect(isTwoPlateValid(50, 100)).toBe(true);
-    expect(isTwoPlateValid(50, 50)).toBe(false);
+    expect(isFlatPatty(100, 50_000)).toBe(true);
+    expect(isFlatPatty(50, 50_000)).toBe(false);
+    // There the radius is twice the thickness V/πR².
+    const least = leastDiameter(50_000);
+    expect(least / 2 / (50_000 / (Math.PI * (least / 2) ** 2))).toBeCloseTo(2, 12);
   });
 });
 
@@ -35,7 +41,7 @@ describe('glass test', () => {
     [0.82, 2000],
     [0.66, 3000],
   ])('%d wetted means about %d Pa', (share, yieldPa) => {
-    const found = glassYieldPa(50 / 9.81, 100, share, pressureForTrowel, sixes);
+    const found = glassYieldPa({ massKg: 50 / 9.81, sideMm: 100, coverage: share }, pressureForTrowel(share, sixes));
     expect(Math.abs(found / yieldPa - 1)).toBeLessThan(0.015);
   });
 });

@@ -49,6 +49,7 @@ export const plainResult = (over: Partial<BedResult> = {}): BedResult => ({
   trapped: 0,
   pockets: [],
   largestVoidMm2: 645.16,
+  largestVoidAtMm: [0, 0],
   voidsNearEdge: 1,
   corners: [0.5, 0.5, 0.2, 0.5],
   edgeStrip: 0.5,

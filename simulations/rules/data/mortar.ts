@@ -203,6 +203,13 @@ export const mortarRules = ruleTable({
     source: PRACTICE,
     standards: BOTH,
   },
+  'time.damp': {
+    title: 'Dry and damp air',
+    says: 'Dry air (a heated room in winter, a desert afternoon) leaves {dry} of open time; damp air stretches it to {damp} of it.',
+    values: { dry: measure(0.75, 'share'), damp: measure(1.2, 'share') },
+    source: PRACTICE,
+    standards: BOTH,
+  },
   'time.ahead': {
     title: 'How far to spread ahead',
     says: 'Spread for as many tiles as are set within the open time, and for one at the least.',

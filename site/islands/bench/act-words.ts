@@ -32,5 +32,7 @@ export function actSays(action: BedAction, setup: BedSetup, units: UnitSystem): 
       return does.tap(action.blows);
     case 'vibrate':
       return does.vibrate(action.seconds);
+    case 'lift':
+      return does.lift;
   }
 }

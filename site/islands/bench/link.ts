@@ -29,6 +29,7 @@ const fields = [
   ['nt', 'trowel', 'toothMm'],
   ['angle', 'trowel', 'angleDeg'],
   ['worn', 'trowel', 'wearMm'],
+  ['yaw', 'trowel', 'yawDeg'],
   ['comb', 'comb', 'pattern'],
   ['dir', 'comb', 'directionDeg'],
   ['key', 'comb', 'keyCoatMm'],
@@ -47,6 +48,7 @@ const acts: Record<BedAction['do'], { letter: string; fields: readonly string[] 
   twist: { letter: 'w', fields: ['forceN', 'angleDeg', 'strokes', 'speedMmS'] },
   tap: { letter: 't', fields: ['energyJ', 'blows', 'atX', 'atY'] },
   vibrate: { letter: 'v', fields: ['forceN', 'amplitudeMm', 'frequencyHz', 'seconds'] },
+  lift: { letter: 'l', fields: [] },
 };
 
 const short = (value: unknown): string =>
@@ -90,7 +92,7 @@ export function linkOf(setup: BedSetup): string {
   const parts = [`bed=${VERSION}`];
   for (const [word, part, field] of fields) {
     const value = at(setup, part, field);
-    if (short(value) !== short(at(usual, part, field))) parts.push(`${word}=${short(value)}`);
+    if (value !== undefined && short(value) !== short(at(usual, part, field))) parts.push(`${word}=${short(value)}`);
   }
   const { along, across, jointMm } = setup.tile.pieces;
   if (along * across > 1) parts.push(`pieces=${along}_${across}_${short(jointMm)}`);
