@@ -29,6 +29,7 @@ export const modelChecks = [
   printed('Common practice', 'mosaic.piece', { edge: 60, usual: IN, thickness: 6 }),
   printed('The model’s own page', 'bags.spread', { low: 45, high: 60 }),
   printed('Common practice', 'time.weather', { step: 10, warmer: 0.65, breeze: 0.75, wind: 0.5, sun: 0.5 }),
+  printed('Common practice', 'time.damp', { dry: 0.75, damp: 1.2 }),
   printed('From memory', 'mortar.stiffness', { slumps: 200, holds: 450, stiff: 900 }),
   printed('From memory; a block of 100 × 250 mm', 'model.pressing', { least: 100, most: 400, wall: 0.6, block: 25000 }),
   printed('The model’s own page', 'model.strokes', { least: 0.3, most: 2.5, slow: 10, fast: 40, shaken: 30 }),
