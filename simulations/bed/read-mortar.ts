@@ -9,7 +9,7 @@ import { GRAVITY } from '../numbers/physics.ts';
 import { pressureForTrowel } from './ridge-law.ts';
 import type { mortar as mortarSchema } from './schema-mortar.ts';
 import type { MortarSetup, TrowelSetup } from './types.ts';
-import { withDefaults } from './with-defaults.ts';
+import { fillIn } from '../input/fill-in.ts';
 
 /** Figures of the trade behind the words, as the rules hold them. */
 export interface MortarRules {
@@ -63,7 +63,7 @@ function yieldOf(given: GivenMortar, trowel: TrowelSetup, rules: MortarRules | u
 /** Minutes of skin in the weather told. */
 function skinOf(given: GivenMortar, rules: MortarRules, assumed: Record<string, unknown>): number {
   const usual: Required<Weather> = { temperatureC: rules.referenceC, wind: 'still', sun: false, air: 'middling' };
-  const weather = withDefaults(usual, given.weather ?? {}, 'mortar.weather', assumed);
+  const weather = fillIn(given.weather ?? {}, usual, 'mortar.weather', assumed);
   return openMinutes(given.skinMin ?? SKIN_MIN, rules.referenceC, weather, rules.weather);
 }
 

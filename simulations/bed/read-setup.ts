@@ -5,7 +5,7 @@ import { defaultActions, defaultRelief, defaultSetup } from './defaults.ts';
 import { type MortarRules, readMortar } from './read-mortar.ts';
 import { setupSchema } from './setup-schema.ts';
 import type { BedSetup } from './types.ts';
-import { withDefaults } from './with-defaults.ts';
+import { fillIn } from '../input/fill-in.ts';
 
 export { defaultSetup } from './defaults.ts';
 
@@ -26,13 +26,13 @@ export function readSetup(input: unknown, rules?: MortarRules): Reading<SetupRea
   const assumed: Record<string, unknown> = {};
   const given = reading.value;
   const usual = defaultSetup();
-  const mortar = readMortar(given.mortar ?? {}, withDefaults(usual.trowel, given.trowel ?? {}, 'trowel', {}), rules);
+  const mortar = readMortar(given.mortar ?? {}, fillIn(given.trowel ?? {}, usual.trowel, 'trowel', {}), rules);
   if (!mortar.ok) return mortar;
-  const setup = withDefaults(usual, { ...given, mortar: mortar.value.mortar }, '', assumed);
+  const setup = fillIn({ ...given, mortar: mortar.value.mortar }, usual, '', assumed);
   Object.assign(assumed, mortar.value.assumed);
-  if (given.tile?.relief) setup.tile.relief = withDefaults(defaultRelief(), given.tile.relief, 'tile.relief', assumed);
+  if (given.tile?.relief) setup.tile.relief = fillIn(given.tile.relief, defaultRelief(), 'tile.relief', assumed);
   setup.actions = (given.actions ?? []).map((action, n) =>
-    withDefaults(defaultActions[action.do], action, `actions[${n}]`, assumed),
+    fillIn(action, defaultActions[action.do], `actions[${n}]`, assumed),
   );
   const faults = clashes(setup);
   return faults.length > 0 ? { ok: false, faults } : { ok: true, value: { setup, assumed } };

@@ -5,7 +5,7 @@ import { listOf, numberFrom, oneOf, textUpTo, wholeFrom, yesOrNo } from '../inpu
 import { read } from '../input/read.ts';
 import { standardSets } from '../rules/rule.ts';
 import { areaDefaults, jobDefaults } from './defaults.ts';
-import { fillIn } from './fill-in.ts';
+import { fillIn } from '../input/fill-in.ts';
 import {
   backs,
   combings,

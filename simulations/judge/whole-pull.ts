@@ -1,4 +1,4 @@
-import { fillIn } from '../estimate/fill-in.ts';
+import { fillIn } from '../input/fill-in.ts';
 import type { Assumed } from '../estimate/job-types.ts';
 import type { Pull, PulledTile } from './pull-types.ts';
 
@@ -18,6 +18,17 @@ interface GivenTile {
 /** A void whose place nobody gave is taken to lie well inside the tile. */
 const FAR_MM = 3600;
 
+/** Nobody looked at anything yet. */
+export const noSigns: Pull['signs'] = {
+  mortarOn: null,
+  ridges: null,
+  cutTilesOnly: null,
+  powder: null,
+  skin: null,
+  crackOverSeam: null,
+  dropsStand: null,
+};
+
 const kindOf = (material: Pull['material'] | undefined): Pull['kind'] =>
   material === 'stone' || material === 'glass' ? material : 'tile';
 
@@ -31,15 +42,7 @@ const defaults = (given: GivenPull): Omit<Pull, 'pulls'> => ({
   hollowSound: null,
   overMembrane: false,
   bedMm: null,
-  signs: {
-    mortarOn: null,
-    ridges: null,
-    cutTilesOnly: null,
-    powder: null,
-    skin: null,
-    crackOverSeam: null,
-    dropsStand: null,
-  },
+  signs: noSigns,
 });
 
 const tileOf = (given: GivenTile, n: number, assumed: Assumed): PulledTile => ({

@@ -6,6 +6,7 @@ import { round } from '@sim/calc/round.ts';
 import { set } from '@sim/calc/set.ts';
 import { readJob } from '@sim/estimate/job.ts';
 import { readSetup } from '@sim/bed/read-setup.ts';
+import { mortarWords } from '@sim/rules/mortar-words.ts';
 import { readPull } from '@sim/judge/read-pull.ts';
 import type { Verb } from '@sim/calc/verb.ts';
 import { bank } from '@quiz/bank.ts';
@@ -24,6 +25,18 @@ const small = {
   ],
   cellMm: 1.5,
 };
+const told = {
+  tile: {
+    lengthMm: 60, widthMm: 40, readings: { alongMm: [0, 0.2, 0.1], diagonalsMm: [[0, 0.1], [0, -0.1]] },
+    relief: { shape: 'dots', pitchMm: 12, depthMm: 0.5, directionDeg: 0, raisedShare: 0.4 },
+  },
+  floor: { readings: { gridMm: [[0, 0.1], [0, 0.2]] } },
+  trowel: { shape: 'v', widthMm: 6, depthMm: 5, toothMm: 0, angleDeg: 60, wearMm: 0, yawDeg: 20 },
+  comb: { pattern: 'drawn', path: [[-20, 0], [0, 5], [25, 0]] },
+  mortar: { twoPlates: { massKg: 1, volumeMl: 50, diameterMm: 150 }, weather: { temperatureC: 30, wind: 'breeze', sun: true, air: 'dry' } },
+  actions: [{ do: 'twist', forceN: 20, angleDeg: 2, strokes: 2, speedMmS: 20 }, { do: 'vibrate', seconds: 1 }, { do: 'lift' }],
+  cellMm: 1.5,
+}; // prettier-ignore
 const job = {
   standards: 'north-america',
   areas: [
@@ -54,12 +67,12 @@ const handIn = { ...ask, bank: bank.version, mode: 'mixed', answers: ['A', '12 1
 /** A verb as the command line meets it: text in, JSON or sentences out. Work that takes long is done only in `use`. */
 const verbReader = (
   name: string,
-  good: object,
+  good: readonly object[],
   verb: Verb,
   reading?: (input: unknown) => ReturnType<Verb>,
 ): Reader => ({
   name: `calc ${name}`,
-  good: [JSON.stringify(good)],
+  good: good.map((one) => JSON.stringify(one)),
   json: true,
   read: (text): Outcome => {
     const input = parseInput(text);
@@ -77,9 +90,9 @@ const verbReader = (
 });
 
 export const verbReaders: readonly Reader[] = [
-  verbReader('set', small, set, readSetup),
-  verbReader('plan', job, planVerb, readJob),
-  verbReader('judge', pull, judgeVerb, readPull),
-  verbReader('round', ask, round),
-  verbReader('mark', handIn, mark),
+  verbReader('set', [small, told], set, (input) => readSetup(input, mortarWords())),
+  verbReader('plan', [job], planVerb, readJob),
+  verbReader('judge', [pull], judgeVerb, readPull),
+  verbReader('round', [ask], round),
+  verbReader('mark', [handIn], mark),
 ];

@@ -1,4 +1,5 @@
-import { likelyCauses, noSigns } from '@site/islands/figures/cause.ts';
+import { noSigns } from '@sim/judge/whole-pull.ts';
+import { likelyCauses } from '@site/islands/figures/cause.ts';
 import type { Foretelling } from '@site/lessons/foretelling.ts';
 import type { CauseName } from '@sim/judge/pull-types.ts';
 import { valueOf } from '@sim/rules/rulebook.ts';

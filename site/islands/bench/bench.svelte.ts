@@ -93,7 +93,8 @@ export class Bench {
 
   act(action: BedAction): void {
     if (this.stage === 'comb') this.set();
-    this.change({ actions: [...this.setup.actions, action] });
+    // A tile that is worked on again after a lift was put back: the lift is no more its last word.
+    this.change({ actions: [...this.setup.actions.filter((one) => one.do !== 'lift'), action] });
   }
 
   dropAct(at: number): void {

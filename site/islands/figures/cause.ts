@@ -1,5 +1,6 @@
 import { causesOf } from '@sim/judge/causes.ts';
-import type { Cause, Pull, PullSigns } from '@sim/judge/pull-types.ts';
+import type { Cause, PullSigns } from '@sim/judge/pull-types.ts';
+import { wholePull } from '@sim/judge/whole-pull.ts';
 
 /** What the reader has seen; coverage 0…1, null where no tile was looked at. */
 export interface SeenFloor {
@@ -7,31 +8,9 @@ export interface SeenFloor {
   coverage: number | null;
 }
 
-export const noSigns: PullSigns = {
-  mortarOn: null,
-  ridges: null,
-  cutTilesOnly: null,
-  powder: null,
-  skin: null,
-  crackOverSeam: null,
-  dropsStand: null,
-};
-
 /** Likely causes of what was seen on a dry floor, likeliest first, by the path that judges pulled tiles. */
 export function likelyCauses({ signs, coverage }: SeenFloor, required: number): Cause[] {
-  const pull: Pull = {
-    standards: 'north-america',
-    exposure: 'interior-dry',
-    surface: 'floor',
-    kind: 'tile',
-    material: 'porcelain',
-    thicknessMm: 9,
-    pulls: coverage === null ? [] : [{ coverage, backCoatOnly: false, voids: [] }],
-    hollowSound: null,
-    overMembrane: false,
-    bedMm: null,
-    signs,
-  };
+  const pull = wholePull({ signs, pulls: coverage === null ? [] : [{ coverage }] });
   // Without a lifted tile nothing can be said about too little mortar or a full bed.
   return causesOf(pull, coverage ?? 1, required).filter((one) => coverage !== null || one.name !== 'other-causes');
 }
