@@ -43,6 +43,24 @@ test.describe('the job sheet', () => {
     await expect(page.getByText('is left out of the plan')).toHaveCount(0);
   });
 
+  test('a fold stays open while its boxes are filled in, and the plan follows what is really done', async ({
+    page,
+  }) => {
+    await planned(page);
+    await page.getByText('How it is really done').click();
+    const expected = line(page, 'predicted').locator('.value');
+    const straight = await expected.textContent();
+    await page.getByLabel('Combed').selectOption('swirl');
+    await expect(expected).not.toHaveText(straight ?? '');
+    const moved = page.getByLabel('Moved there and back', { exact: true });
+    await moved.fill('far');
+    await expect(page.getByText('This is not a length; type one such as')).toBeVisible();
+    await moved.fill('0');
+    await page.getByLabel('No back coat is given').check();
+    await expect(moved).toBeVisible();
+    await expect(page.getByText('It is combed in swirls')).toBeVisible();
+  });
+
   test('takes a step back and forward again', async ({ page }) => {
     await planned(page);
     const joint = page.getByLabel('Joint', { exact: true });
