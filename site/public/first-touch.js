@@ -3,16 +3,17 @@
 // content policy allows no script inside the page.
 (() => {
   const WAITING = 'astro-island[ssr]';
+  const TICKS = '[type=checkbox], [type=radio]';
   const fields = new Map();
   let pressed = null;
   const waiting = (target) => (target instanceof Element ? target.closest(WAITING) : null);
 
   const press = (event) => {
-    const control = event.target instanceof Element ? event.target.closest('button, label, input') : null;
+    const control =
+      event.target instanceof Element ? event.target.closest('button, [type=submit], [type=button]') : null;
     const island = waiting(control);
     if (!island) return;
-    // A field takes the focus as ever; whatever acts waits, and so does a form, which would load the page anew.
-    if (control.matches('input:not([type=checkbox], [type=radio], [type=submit], [type=button])')) return;
+    // A field takes the focus or a tick as ever; whatever acts waits, and so does a form, which would load the page anew.
     event.preventDefault();
     pressed = control;
     island.setAttribute('aria-busy', 'true');
@@ -23,8 +24,8 @@
     addEventListener(
       kind,
       ({ target }) => {
-        if (waiting(target) && 'value' in target && !target.matches('[type=checkbox], [type=radio]'))
-          fields.set(target, target.value);
+        if (waiting(target) && 'value' in target)
+          fields.set(target, target.matches(TICKS) ? target.checked : target.value);
       },
       true,
     );
@@ -36,6 +37,11 @@
       for (const [field, value] of fields) {
         if (!target.contains(field)) continue;
         fields.delete(field);
+        if (field.matches(TICKS)) {
+          field.checked = !value;
+          field.click();
+          continue;
+        }
         field.value = value;
         for (const kind of ['input', 'change']) field.dispatchEvent(new Event(kind, { bubbles: true }));
       }
