@@ -7,6 +7,8 @@ const MM2_PER_SQUARE_INCH = MM_PER_INCH * MM_PER_INCH;
 const KG_M2_PER_LB_FT2 = 4.88243;
 const PA_PER_PSI = 6894.757;
 const L_PER_GALLON = 3.785412;
+const M2_PER_100_FT2 = 9.290304;
+const EIGHTH_IN_MM = MM_PER_INCH / 8;
 
 /** A number without needless digits: three figures that mean something. */
 export const plainNumber = (value: number): string => {
@@ -22,6 +24,10 @@ const inUnits: Partial<Record<RuleUnit, (value: number, system: UnitSystem) => s
   'm²': formatArea,
   L: (value, system) =>
     system === 'imperial' ? `${plainNumber((value / L_PER_GALLON) * 4)} US qt` : `${plainNumber(value)} L`,
+  'L/m²': (value, system) =>
+    system === 'imperial'
+      ? `${plainNumber((value * M2_PER_100_FT2) / L_PER_GALLON)} US gal/100 ft²`
+      : `${plainNumber(value)} L/m²`,
   'm² per bag': (value, system) =>
     system === 'imperial' ? `${Math.round(toSquareFeet(value))} ft²` : `${plainNumber(Number(value.toFixed(1)))} m²`,
   '°': (value) => `${plainNumber(value)}°`,
@@ -29,6 +35,10 @@ const inUnits: Partial<Record<RuleUnit, (value: number, system: UnitSystem) => s
     system === 'imperial' ? `${Math.round(value / KG_PER_POUND)} lb` : `${plainNumber(value)} kg`,
   'kg/m²': (value, system) =>
     system === 'imperial' ? `${plainNumber(value / KG_M2_PER_LB_FT2)} lb/ft²` : `${plainNumber(value)} kg/m²`,
+  'kg/m² per mm': (value, system) =>
+    system === 'imperial'
+      ? `${plainNumber((value * EIGHTH_IN_MM) / KG_M2_PER_LB_FT2)} lb/ft² per 1/8 in`
+      : `${plainNumber(value)} kg/m² per mm`,
   'kg/m³': (value, system) =>
     system === 'imperial' ? `${Math.round(value / 16.01846)} lb/ft³` : `${plainNumber(value)} kg/m³`,
   'L/kg': (value, system) =>

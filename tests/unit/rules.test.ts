@@ -73,6 +73,10 @@ describe('measures', () => {
     expect(sayValue({ value: 1290.32, unit: 'mm²' }, 'imperial')).toBe('2 in²');
     expect(sayValue({ value: 1290.32, unit: 'mm²' }, 'metric')).toBe('1290 mm²');
     expect(sayValue({ value: 22.7, unit: 'kg' }, 'imperial')).toBe('50 lb');
+    // 1 L/m² is 0.264172 US gal on 10.7639 ft²; 1.2 kg/m² per mm is 0.24578 lb/ft² per mm, and 1/8 in is 3.175 mm
+    expect(sayValue({ value: 3, unit: 'L/m²' }, 'imperial')).toBe('7.36 US gal/100 ft²');
+    expect(sayValue({ value: 3, unit: 'L/m²' }, 'metric')).toBe('3 L/m²');
+    expect(sayValue({ value: 1.2, unit: 'kg/m² per mm' }, 'imperial')).toBe('0.78 lb/ft² per 1/8 in');
     expect(sayValue({ value: 10, unit: '°C' }, 'imperial')).toBe('50 °F');
     expect(sayValue({ value: 10, unit: 'K' }, 'imperial')).toBe('18 °F');
     expect(sayValue({ value: 1.38, unit: 'N/mm²' }, 'imperial')).toBe('200 psi');

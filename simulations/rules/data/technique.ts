@@ -54,6 +54,13 @@ export const techniqueRules = ruleTable({
     source: published('EN 1347', '5.4', '2007'),
     standards: ISO_EN,
   },
+  'trowel.lab-glass': {
+    title: 'The laboratory wetting test',
+    says: 'To see how a mortar wets, laboratories lay {glass} squares of glass, {thick} thick, on the combed bed under {load}.',
+    values: { glass: mm(100), thick: mm(6), load: measure(50, 'N') },
+    source: published('EN 1347', undefined, '2007, preview of the standard'),
+    standards: ISO_EN,
+  },
   'trowel.wear': {
     title: 'Worn and unlike trowels',
     says: 'Blades sold under one label have differed by almost {share} in what they laid down: measure the notch, and replace a worn trowel.',

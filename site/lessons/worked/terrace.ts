@@ -16,6 +16,7 @@ const coverage = valueOf('coverage.dry', 'share');
 const litres = litresInVoids(areaM2, bedMm, coverage);
 const atWet = valueOf('coverage.wet', 'share');
 const oneDigit = (value: number): string => value.toFixed(1);
+const toTenth = (value: number): number => Math.round(value * 10) / 10;
 
 /** A terrace bonded as if it were a kitchen: what its voids hold. */
 export const terraceWorked = {
@@ -27,9 +28,9 @@ export const terraceWorked = {
   coverage,
   voidShare: 1 - coverage,
   litres: oneDigit(litres),
-  iceLitres: oneDigit(litres * ICE_GROWTH),
+  iceL: toTenth(litres * ICE_GROWTH),
   growthPercent: Math.round(ICE_GROWTH * 100),
-  litresAtWet: oneDigit(litresInVoids(areaM2, bedMm, atWet)),
+  litresAtWet: toTenth(litresInVoids(areaM2, bedMm, atWet)),
   bucketL: BUCKET_L,
   bucketShare: litres / BUCKET_L,
 };

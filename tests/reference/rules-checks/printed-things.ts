@@ -5,6 +5,7 @@ export const printedThings = [
   printed('ANSI A108.19 13.7: 45°; EN 1347: 60°', 'trowel.angle', { usual: 45, steep: 60 }),
   printed('Geometry: upright is a right angle', 'trowel.upright', { upright: 90 }),
   printed('EN 1347:2007 5.4: 6 mm at 12 mm', 'trowel.lab', { width: 6, pitch: 12 }),
+  printed('EN 1347:2007: 100 × 100 × 6 mm, 50 N', 'trowel.lab-glass', { glass: 100, thick: 6, load: 50 }),
   printed('German test report: almost 50 %', 'trowel.wear', { share: 0.5 }),
   printed('Contractors’ manual 2024/25: 1/8–1/4 in', 'set.travel-manual', { from: IN / 8, to: IN / 4 }),
   printed('Trade articles: a 1/8 in joint', 'set.joint-limits', { joint: IN / 8 }),

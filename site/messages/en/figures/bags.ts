@@ -25,7 +25,6 @@ export const bagsWords = {
   wasteLitres: 'Waste',
   bagLitres: 'One bag makes',
   total: 'In all',
-  litres: '{n} L',
   numbers: 'The numbers',
   rangeSays:
     'Low: thin coat, bag that yields most, no waste, blade at {low}°. High: thick coat, bag that yields least, blade at {high}°.',
