@@ -18,6 +18,7 @@ interface Planned {
 export function doneAs({ technique }: Area, { setting }: Planned): AsDone {
   return {
     swirled: technique.comb === 'swirl',
+    light: technique.press === 'light',
     travelMm: technique.moveMm ?? setting.travelMm,
     butterHow: technique.bareBack ? 'none' : setting.butterHow,
   };
@@ -35,7 +36,7 @@ export function predictDone(
   const { setting } = planned;
   const moved = area.technique.moveMm !== null && done.travelMm !== setting.travelMm;
   const bare = done.butterHow !== setting.butterHow;
-  if (!done.swirled && !moved && !bare) return { done, predicted: planned.predicted, findings: [] };
+  if (!done.swirled && !done.light && !moved && !bare) return { done, predicted: planned.predicted, findings: [] };
   // A tile that is moved by a told distance is slid, whatever the sheet would have done with it.
   const method = area.technique.moveMm === null ? setting.method : 'slide';
   const predicted = predict(area, job, { ...setting, ...done, method }, spread);
@@ -46,6 +47,7 @@ export function predictDone(
     predicted,
     findings: [
       ...(done.swirled ? [finding('comb.straight', 'warn', words.doneSwirled)] : []),
+      ...(done.light ? [finding('model.pressing', 'warn', words.doneLight)] : []),
       ...(moved
         ? [finding('set.travel', 'warn', say(done.travelMm > 0 ? words.doneMoved : words.donePressed, travel))]
         : []),

@@ -16,6 +16,7 @@ import {
   mortarClasses,
   notchShapes,
   patterns,
+  presses,
   substrates,
   surfaces,
   winds,
@@ -69,6 +70,7 @@ const area = z.strictObject({
   technique: z.optional(
     z.strictObject({
       comb: z.optional(oneOf(combings)),
+      press: z.optional(oneOf(presses)),
       moveMm: z.optional(z.nullable(numberFrom(0, 100, 'mm'))),
       bareBack: z.optional(yesOrNo()),
     }),

@@ -80,6 +80,7 @@ export function planArea(area: Area, context: AreaContext): AreaPlan {
     method: setting.method,
     travelMm: setting.travelMm,
     swirled: false,
+    light: false,
     openMin: spread.openMin,
     minCoverage,
   };

@@ -113,6 +113,8 @@ export interface Predicted {
 /** How the bed behind the prediction is combed and set. */
 export interface AsDone {
   swirled: boolean;
+  /** Pressed with a light hand. */
+  light: boolean;
   /** Movement there and back across the ridges, mm. */
   travelMm: number;
   butterHow: 'none' | 'flat' | 'combed';

@@ -16,9 +16,17 @@ export interface SettingChoice {
   travelMm: number;
   butterHow: 'none' | 'flat' | 'combed';
   swirled: boolean;
+  /** Pressed with a light hand. */
+  light: boolean;
   openMin: number;
   minCoverage: number;
 }
+
+/** The push of a hand, N: the least and the most. */
+export const pushOf = (light: boolean): readonly [number, number] => [
+  valueOf('model.pressing', light ? 'light' : 'least'),
+  valueOf('model.pressing', light ? 'least' : 'most'),
+];
 
 /** The question the spread answers for an area set in a certain way. */
 export function spreadQuestion(area: Area, job: Job, setting: SettingChoice): SpreadQuestion {
@@ -60,6 +68,7 @@ export function spreadQuestion(area: Area, job: Job, setting: SettingChoice): Sp
     wall: area.surface === 'wall',
     flatten: setting.flatten,
     swirled: setting.swirled,
+    pushN: pushOf(setting.light),
     coatMm: coat,
     openMin: setting.openMin,
     minCoverage: setting.minCoverage,

@@ -151,6 +151,7 @@ describe('what the bed comes to', () => {
       travelMm: flat.travelMm,
       butterHow: 'none' as const,
       swirled: false,
+      light: false,
       openMin: 20,
       minCoverage: 0.8,
     };

@@ -28,6 +28,8 @@ export interface SpreadQuestion {
   flatten: boolean;
   /** Combed in swirls instead of straight lines. */
   swirled: boolean;
+  /** Push of the hand on a floor, N: the least and the most. */
+  pushN: readonly [number, number];
   /** Bed of a back coat: the least and the most. */
   coatMm: readonly [number, number];
   openMin: number;
@@ -67,9 +69,7 @@ function drawOne(question: SpreadQuestion, chance: () => number): number {
   const yieldPa = question.yieldPa * valueOf('model.mix', 'factor') ** (2 * chance() - 1);
   const bow = question.bowMm.map((most) => (question.measured ? most * between(0.8, 1.2) : most * either()));
   const dip = question.dipMm * either();
-  const push =
-    between(valueOf('model.pressing', 'least'), valueOf('model.pressing', 'most')) *
-    (question.wall ? valueOf('model.pressing', 'wall') : 1);
+  const push = between(...question.pushN) * (question.wall ? valueOf('model.pressing', 'wall') : 1);
   const areaM2 = (question.lengthMm * question.widthMm) / 1e6;
   const pressedM2 = method === 'beat-in' ? valueOf('model.pressing', 'block') / 1e6 : areaM2;
   const slideMm =

@@ -233,8 +233,9 @@ export const mortarRules = ruleTable({
   },
   'model.pressing': {
     title: 'How hard a hand presses',
-    says: 'A setter leans on a tile with {least} to {most}, on a wall with {wall} of that; a beating block spreads it over {block}.',
+    says: 'A setter leans on a tile with {least} to {most}, on a wall with {wall} of that, and lays one down lightly with {light} to {least}; a beating block spreads the push over {block}.',
     values: {
+      light: measure(40, 'N'),
       least: measure(100, 'N'),
       most: measure(400, 'N'),
       wall: measure(0.6, 'share'),

@@ -3,7 +3,6 @@ import { readSetup } from '@sim/bed/read-setup.ts';
 import type { Area, Job } from '@sim/estimate/job.ts';
 import type { AreaPlan } from '@sim/estimate/plan-types.ts';
 import { spreadQuestion } from '@sim/estimate/predict.ts';
-import { valueOf } from '@sim/rules/rulebook.ts';
 import { pitchMm } from '@sim/trowel/notch.ts';
 
 /** About as many cells as a phone works through in a few seconds. */
@@ -39,11 +38,12 @@ export function bedOfArea(area: Area, job: Job, plan: AreaPlan): BedSetup | null
     travelMm: plan.done.travelMm,
     butterHow: plan.done.butterHow,
     swirled: plan.done.swirled,
+    light: plan.done.light,
     openMin: plan.openMin,
     minCoverage: plan.minCoverage,
   });
   const { lengthMm, widthMm } = question;
-  const push = middle([valueOf('model.pressing', 'least'), valueOf('model.pressing', 'most')]);
+  const push = middle(question.pushN);
   const half = question.measured ? 1 : 0.5;
   const { shape, widthMm: notchWidth, depthMm, toothMm } = plan.notch;
   const reading = readSetup({

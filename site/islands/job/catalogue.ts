@@ -8,6 +8,7 @@ import {
   mortarClasses,
   notchShapes,
   patterns,
+  presses,
   substrates,
   surfaces,
   winds,
@@ -96,6 +97,7 @@ const areaBoxes = {
   flatness: lengthBox('flatnessMm', coarse),
   flatnessOver: lengthBox('flatnessOverMm', undefined, long),
   combed: choiceBox('technique.comb', combings),
+  pressed: choiceBox('technique.press', presses),
   moved: lengthBox('technique.moveMm', coarse),
   bareBack: flagBox('technique.bareBack'),
 } as const;

@@ -88,6 +88,7 @@ export const areaLabels: Record<AreaBoxId, BoxWords> = {
   flatness: { label: 'Out of flat by', hint: 'Largest gap under the straightedge; empty: not measured' },
   flatnessOver: { label: 'Straightedge' },
   combed: { label: 'Combed' },
+  pressed: { label: 'Pressed' },
   moved: { label: 'Moved there and back', hint: '0: only pressed; empty: as far as the sheet says' },
   bareBack: { label: 'No back coat is given' },
 };
@@ -120,6 +121,7 @@ export const jobLabels: Record<JobBoxId, BoxWords> = {
 export const choiceWords: Readonly<Partial<Record<AreaBoxId | JobBoxId, Readonly<Record<string, string>>>>> = {
   surface: { floor: 'Floor', wall: 'Wall' },
   combed: { straight: 'In straight lines', swirl: 'In swirls' },
+  pressed: { usual: 'Leaned on', light: 'Laid with a light hand' },
   exposure: {
     'interior-dry': 'Indoors, dry',
     'interior-wet': 'Indoors, wet (shower)',
