@@ -53,9 +53,10 @@ export function makeWorkshop(): Workshop {
       sun.shadow.map = null;
     },
     setDark: (dark) => {
-      sun.intensity = dark ? 2.1 : 2.3;
-      sky.intensity = dark ? 1.05 : 1.35;
-      sky.groundColor = new Color(dark ? '#6e675f' : '#b3aca2');
+      // A lamp over the bench: the room is dark, what lies on the bench is not.
+      sun.intensity = dark ? 2.5 : 2.3;
+      sky.intensity = dark ? 1.3 : 1.35;
+      sky.groundColor = new Color(dark ? '#8d857b' : '#b3aca2');
     },
   };
 }

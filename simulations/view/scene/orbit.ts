@@ -1,3 +1,5 @@
+import { slabPlan } from './slab-plan.ts';
+
 /** Where the eye stands: angles in degrees, distance in mm, looking at a point. */
 export interface Orbit {
   /** 0: from the near side; growing to the right. */
@@ -27,10 +29,44 @@ export const LIMITS = { lowest: 4, highest: 89, nearest: 60, farthest: 6000 } as
 export const HALF_VIEW_DEG = 14;
 
 /** Distance at which a sphere fills the picture, whichever side of the picture is shorter. */
-export function distanceFor(radiusMm: number, aspect: number): number {
+function distanceFor(radiusMm: number, aspect: number): number {
   const half = (HALF_VIEW_DEG * Math.PI) / 180;
   const across = Math.atan(Math.tan(half) * aspect);
   return radiusMm / Math.sin(Math.min(half, across));
+}
+
+type Place = readonly [x: number, y: number, height: number];
+
+/** Air left round what a view frames, as a share of the picture's half. */
+const MARGIN = 0.04;
+
+/**
+ * The nearest eye in a direction from which every place lies inside the picture (exact for a perspective: each place
+ * bounds the distance and the sideways shift linearly).
+ */
+export function framing(azimuthDeg: number, elevationDeg: number, places: readonly Place[], aspect: number): Orbit {
+  const azimuth = (azimuthDeg * Math.PI) / 180;
+  const elevation = (elevationDeg * Math.PI) / 180;
+  const level = Math.cos(elevation);
+  const right: Place = [Math.cos(azimuth), Math.sin(azimuth), 0];
+  const into: Place = [-level * Math.sin(azimuth), level * Math.cos(azimuth), -Math.sin(elevation)];
+  const up: Place = [-Math.sin(azimuth) * Math.sin(elevation), Math.cos(azimuth) * Math.sin(elevation), level];
+  const dot = (a: Place, b: Place): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+  const tall = Math.tan((HALF_VIEW_DEG * Math.PI) / 180) * (1 - MARGIN);
+  const bounds = ([axis, slope]: [Place, number]): { low: number; high: number; far: number } => {
+    const high = Math.max(...places.map((place) => dot(place, axis) - slope * dot(place, into)));
+    const low = Math.min(...places.map((place) => dot(place, axis) + slope * dot(place, into)));
+    return { low, high, far: (high - low) / (2 * slope) };
+  };
+  const across = bounds([right, tall * aspect]);
+  const upright = bounds([up, tall]);
+  const far = Math.max(across.far, upright.far);
+  const [a, b] = [(across.low + across.high) / 2, (upright.low + upright.high) / 2];
+  // The same eye, looking at the place where its middle ray meets the floor: there one turns about.
+  const height = a * right[2] + b * up[2];
+  const down = height / Math.sin(elevation);
+  const at = (n: 0 | 1 | 2): number => a * right[n] + b * up[n] + down * into[n];
+  return { azimuthDeg, elevationDeg, distanceMm: far + down, target: [at(0), at(1), 0] };
 }
 
 /**
@@ -40,23 +76,28 @@ export function distanceFor(radiusMm: number, aspect: number): number {
 export function namedView(name: ViewName, subject: Subject, aspect: number): Orbit {
   const { lengthMm, widthMm } = subject;
   const half = Math.hypot(lengthMm, widthMm) / 2;
+  const { left, right, near, far, deep } = slabPlan(lengthMm, widthMm);
+  const corners = (low: number, high: number, back: number): Place[] =>
+    [left, right].flatMap((x) => [near, back].flatMap((y) => [low, high].map((height): Place => [x, y, height])));
   const at = (azimuthDeg: number, elevationDeg: number, radius: number, target: [number, number, number]): Orbit => ({
     azimuthDeg,
     elevationDeg,
     distanceMm: distanceFor(radius, aspect),
     target,
   });
+  // A narrow picture is filled better from a little higher and more from the front.
+  const narrow = aspect < 1.35;
   switch (name) {
     case 'bench':
-      return at(-24, 36, half * 1.02, [0, widthMm * 0.04, 0]);
+      return framing(narrow ? -14 : -24, narrow ? 46 : 36, corners(-deep, 0, far), aspect);
     case 'low':
       return at(-38, 9, half * 0.62, [0, -widthMm * 0.12, 0]);
     case 'above':
-      return at(0, 89, half * 0.86, [0, 0, 0]);
+      return framing(0, 89, corners(0, 0, -near), aspect);
     case 'side':
       return at(78, 12, half * 0.8, [0, 0, 0]);
     case 'open':
-      return at(-12, 54, Math.hypot(lengthMm, 2 * widthMm) * 0.5, [0, widthMm * 0.5, 0]);
+      return framing(-12, 54, corners(-deep, 0, far), aspect);
     case 'cut':
       return subject.cutAlong === 'width'
         ? at(66, 16, Math.max(70, widthMm * 0.3), [0, 0, 0])

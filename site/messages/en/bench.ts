@@ -17,13 +17,15 @@ export const bench = {
     set: 'Set',
     guess: 'Guess',
     pull: 'Pull',
-    combSays: 'Pick how the mortar is combed, or draw it yourself. The ridges are what the teeth leave.',
+    combSays: 'Pick how the mortar is combed, or draw it with the trowel. Then set the tile.',
     setSays: (acts: number) =>
       acts === 0
         ? 'The tile rests on the ridges by its own weight. Push it or slide it; then pull it.'
         : `The tile is down and has been worked ${acts === 1 ? 'once' : `${acts} times`}. Push, slide or tap it more if you like; then pull it.`,
     guessSays: 'How much of the back will be bonded? Commit to a number before you look.',
     pullSays: 'The tile is over. Dark is mortar that took; bare clay never met it.',
+    found: (share: string, guess: string) =>
+      guess === '' ? `Coverage ${share}.` : `Coverage ${share}; you said ${guess}.`,
     combs: 'Combs to choose from',
     doSet: 'Set the tile',
     doPull: 'Pull the tile',

@@ -1,0 +1,55 @@
+import { eyePlace, framing, HALF_VIEW_DEG, namedView, type Orbit } from '@sim/view/scene/orbit.ts';
+import { slabPlan } from '@sim/view/scene/slab-plan.ts';
+import fc from 'fast-check';
+import { PerspectiveCamera, Vector3 } from 'three';
+import { describe, expect, test } from 'vitest';
+
+type Place = [x: number, y: number, height: number];
+
+/** Where a place falls in the picture, by the drawing library's own camera; the picture's edges are at −1 and 1. */
+function seen(orbit: Orbit, aspect: number, [x, y, height]: Place): Vector3 {
+  const camera = new PerspectiveCamera(2 * HALF_VIEW_DEG, aspect, 1, 100_000);
+  camera.position.set(...eyePlace(orbit));
+  camera.lookAt(orbit.target[0], orbit.target[2], -orbit.target[1]);
+  camera.updateMatrixWorld();
+  return new Vector3(x, height, -y).project(camera);
+}
+
+function slabCorners(lengthMm: number, widthMm: number): Place[] {
+  const { left, right, near, far, deep } = slabPlan(lengthMm, widthMm);
+  return [left, right].flatMap((x) => [near, far].flatMap((y) => [-deep, 0].map((height): Place => [x, y, height])));
+}
+
+const sizes = fc.tuple(fc.integer({ min: 100, max: 1500 }), fc.integer({ min: 100, max: 1000 }));
+
+describe('what a view frames', () => {
+  test('the whole slab stands in the picture of the bench and of both faces, whatever its shape', () => {
+    fc.assert(
+      fc.property(sizes, fc.double({ min: 0.35, max: 3, noNaN: true }), ([lengthMm, widthMm], aspect) => {
+        for (const name of ['bench', 'open'] as const) {
+          const orbit = namedView(name, { lengthMm, widthMm, cutAlong: null }, aspect);
+          expect(orbit.target[2]).toBe(0);
+          const places = slabCorners(lengthMm, widthMm).map((corner) => seen(orbit, aspect, corner));
+          const most = Math.max(...places.flatMap(({ x, y }) => [Math.abs(x), Math.abs(y)]));
+          expect(most).toBeLessThanOrEqual(1);
+          // As near as that allows: something touches the margin.
+          expect(most).toBeGreaterThan(0.93);
+        }
+      }),
+    );
+  });
+
+  test('a square seen from straight above fills the picture to its margin, in the middle', () => {
+    const square: Place[] = [
+      [10, 20, 0],
+      [110, 20, 0],
+      [110, 120, 0],
+      [10, 120, 0],
+    ];
+    const orbit = framing(0, 89.999, square, 1);
+    expect(orbit.target[0]).toBeCloseTo(60, 1);
+    expect(orbit.target[1]).toBeCloseTo(70, 1);
+    // Half the square over the tangent of half the angle, less the margin of 4 %.
+    expect(orbit.distanceMm).toBeCloseTo(50 / Math.tan((HALF_VIEW_DEG * Math.PI) / 180) / 0.96, 0);
+  });
+});
