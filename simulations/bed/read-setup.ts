@@ -7,8 +7,6 @@ import { setupSchema } from './setup-schema.ts';
 import type { BedSetup } from './types.ts';
 import { fillIn } from '../input/fill-in.ts';
 
-export { defaultSetup } from './defaults.ts';
-
 export interface SetupReading {
   setup: BedSetup;
   /** Every value that was not given, by its path. */

@@ -101,7 +101,7 @@ export const ruleSchema = z.strictObject({
 /** Keeps each row's value names known to the type checker, so that a misspelt one doesn't compile. */
 export const ruleTable = <const T extends Readonly<Record<string, RuleRow>>>(rows: T): T => rows;
 
-export const BOTH: readonly StandardSet[] = standardSets;
+export const BOTH: readonly StandardSet[] = [...standardSets];
 export const NORTH_AMERICA: readonly StandardSet[] = ['north-america'];
 export const ISO_EN: readonly StandardSet[] = ['iso-en'];
 /** Known and shown, but decides nothing in either set. */

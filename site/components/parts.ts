@@ -1,7 +1,7 @@
 import type { shell } from '@site/messages/en/shell.ts';
 
 /** The parts of the manual in the order of the contents. */
-export const parts: { path: string; name: keyof typeof shell }[] = [
+export const parts = [
   { path: '/lessons/', name: 'course' },
   { path: '/bench/', name: 'bench' },
   { path: '/job/', name: 'job' },
@@ -10,4 +10,4 @@ export const parts: { path: string; name: keyof typeof shell }[] = [
   { path: '/desk/', name: 'desk' },
   { path: '/crew/', name: 'crew' },
   { path: '/sources/', name: 'sources' },
-];
+] as const satisfies readonly { path: string; name: keyof typeof shell }[];

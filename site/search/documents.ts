@@ -3,8 +3,8 @@ import { terms, type Term } from '@lessons/en/terms.ts';
 import { allRules } from '@sim/rules/rulebook.ts';
 import { sayRule } from '@sim/rules/say.ts';
 import { parts } from '@site/components/parts.ts';
-import { coming, type ComingPart } from '@site/messages/en/coming.ts';
 import { moduleLines, moduleTitles } from '@site/messages/en/course.ts';
+import { partLines } from '@site/messages/en/parts.ts';
 import { shell } from '@site/messages/en/shell.ts';
 
 import { stretches } from './plain-text.ts';
@@ -78,7 +78,7 @@ const ofParts = (): Draft[] =>
     kind: 'part',
     title: shell[name],
     section: '',
-    text: name in coming ? coming[name as ComingPart] : '',
+    text: partLines[name],
     path,
   }));
 

@@ -78,5 +78,4 @@ const read = (folder: string): LessonText[] =>
     .map((name) => take(folder, name));
 
 export const lessonTexts = (): LessonText[] => read(FOLDERS[0] ?? '');
-export const teachTexts = (): LessonText[] => read(FOLDERS[1] ?? '');
 export const allTexts = (): LessonText[] => FOLDERS.flatMap(read);

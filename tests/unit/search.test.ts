@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 
+import { parts } from '@site/components/parts.ts';
 import { finder } from '@site/islands/search/find.ts';
+import { searchDocuments } from '@site/search/documents.ts';
 import { plainText, stretches } from '@site/search/plain-text.ts';
+import { shell } from '@site/messages/en/shell.ts';
 
 describe('a lesson as searchable text', () => {
   it('drops marks, tags, imports and expressions and keeps what is said', () => {
@@ -39,4 +42,18 @@ describe('finding', () => {
   it('shows the words around what was found', () => {
     expect(find('edges')[0]?.excerpt).toMatch(/^… .*step between edges$/);
   });
+});
+
+describe('what is searched', () => {
+  const documents = searchDocuments([]);
+
+  it('leads to every part by a word of what it does', () => {
+    const find = finder(documents);
+    for (const { path, name } of parts) expect(find(shell[name])[0]?.document.path, name).toBe(path);
+    expect(find('bags joints flatness')[0]?.document.path).toBe('/job/');
+    expect(find('hand-ins class believes')[0]?.document.path).toBe('/desk/');
+  });
+
+  it('has words under every title', () =>
+    expect(documents.filter((one) => one.text.length < 15 && one.kind !== 'module')).toEqual([]));
 });

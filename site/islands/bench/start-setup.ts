@@ -1,5 +1,5 @@
 import { defaultActions, defaultSetup } from '@sim/bed/defaults.ts';
-import type { BedAction, BedSetup } from '@sim/bed/types.ts';
+import type { BedSetup } from '@sim/bed/types.ts';
 import { pitchMm } from '@sim/trowel/notch.ts';
 
 /** Cells to a ridge pitch that the bench aims at, and the fewest it accepts before it spends more cells. */
@@ -30,12 +30,6 @@ export const atAGlance = (setup: BedSetup): BedSetup => ({
   ...setup,
   cellMm: cellFor(setup, FEWEST_A_PITCH, GLANCE_A_PITCH, GLANCE_CELLS),
 });
-
-/** Pressed, and slid there and back across the ridges. */
-export const usualWork = (across: number): BedAction[] => [
-  { ...defaultActions.press },
-  { ...defaultActions.slide, directionDeg: across },
-];
 
 /** What lies on the bench when one comes to it: a common tile with a slight bow, combed along its short side. */
 export function startSetup(): BedSetup {

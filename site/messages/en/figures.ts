@@ -15,4 +15,3 @@ export const figureWords = {
   meanBed: 'Bed, spread even',
   numbers: 'The numbers',
 } as const;
-export type FigureWords = Record<keyof typeof figureWords, string>;

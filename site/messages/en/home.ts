@@ -17,7 +17,6 @@ export const home = {
   whySays: 'Too little mortar, a ridge left standing, air caught, a bow: the cause is named, with its rule and source.',
   pathTitle: 'The course',
   pathLead: 'Sixteen modules of eight to ten minutes. Each one you finish presses a ridge into the bed.',
-  soon: 'being written',
   done: 'done',
   begun: 'begun',
   waysTitle: 'Three ways in',
@@ -39,4 +38,3 @@ export const home = {
   lostLead: 'The address leads nowhere in this manual. It may have been cut short on the way.',
   lostHome: 'To the first page',
 } as const;
-export type HomeWords = Record<keyof typeof home, string>;

@@ -4,7 +4,6 @@ export const lesson = {
   of: 'of 16',
   minutes: 'minutes',
   outcomes: 'After this you can',
-  coming: 'This module is being written. What it will teach is settled:',
   sources: 'Sources of this module',
   sourcesSay: 'Every number above is read from one of these rules.',
   source: 'Source',
@@ -30,7 +29,6 @@ export const lesson = {
   printed: 'A live figure stands here. Set it going on the page.',
   teachComing: 'The station, its materials and its marking sheet are being written.',
 } as const;
-export type LessonWords = Record<keyof typeof lesson, string>;
 
 /** How sure we are of a rule, in words. */
 export const statusWords = {

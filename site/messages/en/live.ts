@@ -29,4 +29,3 @@ export const live = {
   legendBare: 'bare: air led out',
   legendTrapped: 'air shut in',
 } as const;
-export type LiveWords = Record<keyof typeof live, string>;

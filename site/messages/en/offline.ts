@@ -6,4 +6,3 @@ export const offlineWords = {
   replaced: 'A new edition has taken over from another tab. Load this page again before you go on.',
   reload: 'Load again',
 } as const;
-export type OfflineWords = Record<keyof typeof offlineWords, string>;

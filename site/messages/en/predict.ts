@@ -8,4 +8,3 @@ export const predict = {
   answer: 'The answer',
   again: 'Choose again',
 } as const;
-export type PredictWords = Record<keyof typeof predict, string>;

@@ -37,7 +37,6 @@ export const record = {
   done: 'done',
   begun: 'begun',
 } as const;
-export type RecordWords = Record<keyof typeof record, string>;
 
 /** What the page says about where the record lies. */
 export const keepingWords: Record<Keeping, string> = {

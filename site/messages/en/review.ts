@@ -4,7 +4,6 @@ export const review = {
   checkSays: 'Three short scenarios on this module, drawn fresh each time and marked with the reason.',
   checkStart: 'Take the three',
   checkAgain: 'Take three others',
-  checkNone: 'The questions of this module are being written.',
   checkDone: '{points} of {all}. What you missed comes back in the reviews on the first page.',
   title: 'Today’s review',
   lead: 'What you have learned comes back just before it would fade: soon at first, then ever later. Answer, see the reason, and the next date is set.',
@@ -23,4 +22,3 @@ export const review = {
   unasked: 'These have no question in the bank yet and were left out: {list}.',
   course: 'To the course',
 } as const;
-export type ReviewWords = Record<keyof typeof review, string>;

@@ -13,4 +13,3 @@ export const searchWords = {
   term: 'Term',
   part: 'Part',
 } as const;
-export type SearchWords = Record<keyof typeof searchWords, string>;

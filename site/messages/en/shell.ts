@@ -27,4 +27,3 @@ export const shell = {
   projector: 'Projector view',
   allSources: 'Every number and its source',
 } as const;
-export type ShellWords = Record<keyof typeof shell, string>;

@@ -12,4 +12,3 @@ export const today = {
   begun: 'begun',
   done: 'done',
 } as const;
-export type TodayWords = Record<keyof typeof today, string>;

@@ -29,4 +29,3 @@ export const bagsWords = {
   rangeSays:
     'Low: thin coat, bag that yields most, no waste, blade at {low}°. High: thick coat, bag that yields least, blade at {high}°.',
 } as const;
-export type BagsWords = Record<keyof typeof bagsWords, string>;

@@ -26,4 +26,3 @@ export const clockWords = {
   air: 'Air leaves',
   sunLeaves: 'Sun leaves',
 } as const;
-export type ClockWords = Record<keyof typeof clockWords, string>;

@@ -21,4 +21,3 @@ export const flatnessWords = {
   floorPasses: 'With both bars, anywhere: this floor is flat enough for this tile.',
   floorFails: 'Somewhere on this floor a bar finds too much. Not yet flat enough for this tile.',
 } as const;
-export type FlatnessWords = Record<keyof typeof flatnessWords, string>;

@@ -11,4 +11,3 @@ export const foretellWords = {
   again: 'Guess again',
   notKept: 'This browser keeps no record here, so the guess is not saved. The lesson goes on.',
 } as const;
-export type ForetellWords = Record<keyof typeof foretellWords, string>;

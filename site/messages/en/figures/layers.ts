@@ -24,4 +24,3 @@ export const layersWords = {
   times: '{n} times the tile’s own bed',
   film: 'The film is painted on and has no bed of its own.',
 } as const;
-export type LayersWords = Record<keyof typeof layersWords, string>;

@@ -24,4 +24,3 @@ export const placeWords = {
     'Out of doors or in water the panel standard for rooms is silent. We take the figure for wet places; ask the maker.',
   numbers: 'All places and tiles',
 } as const;
-export type PlaceWords = Record<keyof typeof placeWords, string>;

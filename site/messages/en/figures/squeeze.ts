@@ -19,4 +19,3 @@ export const squeezeWords = {
   clear: 'The bed is whole and the joint keeps room for grout.',
   numbers: 'The numbers',
 } as const;
-export type SqueezeWords = Record<keyof typeof squeezeWords, string>;
