@@ -1,5 +1,6 @@
 import { BedStopped } from '../bed/run.ts';
 import type { BedFrame, BedRun, BedSetup } from '../bed/types.ts';
+import { lifeName, watchLife } from './life.ts';
 import { type FromWorker, PROTOCOL } from './protocol.ts';
 
 export interface RunListeners {
@@ -39,13 +40,23 @@ interface Job {
 /** A run this young is left to end when a newer one comes: a small figure is done sooner than a worker is started. */
 const PATIENCE_MS = 60;
 
-const startWorker = (): WorkerLike => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+const NOT_STARTED = 'The worker that computes beds could not be started; try once more.';
+
+/** Starts a worker; `gone` is called when it has ended, whatever ended it. */
+export type StartWorker = (gone: () => void) => WorkerLike;
+
+const startWorker: StartWorker = (gone) => {
+  const name = lifeName();
+  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module', name });
+  watchLife(worker, name, gone);
+  return worker;
+};
 
 /**
  * A worker of one's own for beds: one run at a time, the latest asked for wins.
  * @param start how to start a worker; only tests give their own
  */
-export function createBedRunner(start: () => WorkerLike = startWorker): BedRunner {
+export function createBedRunner(start: StartWorker = startWorker): BedRunner {
   let worker: WorkerLike | null = null;
   let current: Job | null = null;
   let waiting: Job | null = null;
@@ -84,20 +95,36 @@ export function createBedRunner(start: () => WorkerLike = startWorker): BedRunne
         return;
       case 'failed':
         next();
-        job.reject(new Error(reply.says));
+        job.reject(stale ? new BedStopped() : new Error(reply.says));
     }
   };
 
+  /** The worker is of no use any more: what it was at fails, and what waits gets a new one. */
+  const lose = (says: string): void => {
+    const failed = current;
+    const stale = waiting !== null;
+    end();
+    next();
+    failed?.reject(stale ? new BedStopped() : new Error(says));
+  };
+
+  const hire = (): WorkerLike => {
+    const hired = start(() => {
+      if (worker === hired) lose('The browser stopped the worker that computes beds; try once more.');
+    });
+    hired.onmessage = hear;
+    hired.onerror = (event) => {
+      if (worker === hired) lose(event.message || NOT_STARTED);
+    };
+    return hired;
+  };
+
   const post = (job: Job): void => {
-    if (!worker) {
-      worker = start();
-      worker.onmessage = hear;
-      worker.onerror = (event) => {
-        const failed = current;
-        end();
-        next();
-        failed?.reject(new Error(event.message || 'The worker could not be started.'));
-      };
+    try {
+      worker ??= hire();
+    } catch {
+      lose(NOT_STARTED);
+      return;
     }
     worker.postMessage({
       kind: 'start',

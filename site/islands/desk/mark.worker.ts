@@ -1,13 +1,17 @@
 import { bank } from '@quiz/bank.ts';
 import { readRound } from '@quiz/records/class-round.ts';
 import { readHandInLine } from '@quiz/records/hand-in.ts';
+import { holdLife } from '@sim/worker/life.ts';
 
 import { markAll } from './mark-all.ts';
 import type { MarkingReply, MarkingRequest } from './marking-protocol.ts';
 
 const say = (reply: MarkingReply): void => self.postMessage(reply);
 
-self.addEventListener('message', ({ data }: MessageEvent<MarkingRequest>) => {
+const alive = holdLife(self.name);
+
+self.addEventListener('message', async ({ data }: MessageEvent<MarkingRequest>) => {
+  await alive;
   const { run } = data;
   const round = readRound(data.round);
   try {

@@ -1,5 +1,6 @@
 import { writeRound } from '@quiz/records/class-round.ts';
 import type { DeskRound } from '@quiz/records/desk-book.ts';
+import { lifeName, watchLife } from '@sim/worker/life.ts';
 
 import type { ClassMarks, MarkingReply, MarkingRequest } from './marking-protocol.ts';
 
@@ -29,10 +30,22 @@ export class Marker {
   }
 
   #hire(): Worker {
-    const worker = new Worker(new URL('./mark.worker.ts', import.meta.url), { type: 'module' });
+    const name = lifeName();
+    const worker = new Worker(new URL('./mark.worker.ts', import.meta.url), { type: 'module', name });
+    const lose = (): void => {
+      if (worker === this.#worker) this.#lose();
+    };
+    watchLife(worker, name, lose);
     worker.addEventListener('message', (event: MessageEvent<MarkingReply>) => this.#hear(event.data));
-    worker.addEventListener('error', () => this.#fail());
+    worker.addEventListener('error', lose);
     return worker;
+  }
+
+  /** The worker is of no use any more; the next marking gets a new one. */
+  #lose(): void {
+    const wasMarking = this.share !== null;
+    this.end();
+    if (wasMarking) this.#fail();
   }
 
   #hear(reply: MarkingReply): void {

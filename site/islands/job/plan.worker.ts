@@ -1,11 +1,15 @@
 import { readJob } from '@sim/estimate/job.ts';
 import { planJob } from '@sim/estimate/plan.ts';
+import { holdLife } from '@sim/worker/life.ts';
 
 import type { PlanReply, PlanRequest } from './plan-protocol.ts';
 
 const say = (reply: PlanReply): void => self.postMessage(reply);
 
-self.addEventListener('message', ({ data }: MessageEvent<PlanRequest>) => {
+const alive = holdLife(self.name);
+
+self.addEventListener('message', async ({ data }: MessageEvent<PlanRequest>) => {
+  await alive;
   const { run, units } = data;
   try {
     const reading = readJob(data.job);

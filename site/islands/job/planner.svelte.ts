@@ -1,4 +1,5 @@
 import type { Plan } from '@sim/estimate/plan-types.ts';
+import { lifeName, watchLife } from '@sim/worker/life.ts';
 import type { UnitSystem } from '@sim/units/format.ts';
 
 import type { PlanReply, PlanRequest } from './plan-protocol.ts';
@@ -70,10 +71,23 @@ export class Planner {
   }
 
   #hire(): Worker {
-    const worker = new Worker(new URL('./plan.worker.ts', import.meta.url), { type: 'module' });
+    const name = lifeName();
+    const worker = new Worker(new URL('./plan.worker.ts', import.meta.url), { type: 'module', name });
+    const lose = (): void => {
+      if (worker === this.#worker) this.#lose();
+    };
+    watchLife(worker, name, lose);
     worker.addEventListener('message', (event: MessageEvent<PlanReply>) => this.#hear(event.data));
-    worker.addEventListener('error', () => this.#settle('failed'));
+    worker.addEventListener('error', lose);
     return worker;
+  }
+
+  /** The worker is of no use any more; the next plan gets a new one. */
+  #lose(): void {
+    const wasWorking = this.state === 'working';
+    this.#worker?.terminate();
+    this.#worker = null;
+    if (wasWorking) this.#settle('failed');
   }
 
   #hear(reply: PlanReply): void {
