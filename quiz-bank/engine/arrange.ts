@@ -4,7 +4,7 @@ import type { Draw } from './draw.ts';
 import type { Choice, Decision, Form, Key } from './item.ts';
 import { letterOf } from './letters.ts';
 import { unitOf } from './quantity.ts';
-import { speaker, type Words } from './say.ts';
+import { type Say, speaker, type Words } from './say.ts';
 import type { PosedAnswer, WrongChoice } from './template.ts';
 
 type Arranged = Pick<Key, 'right' | 'decisions' | 'number' | 'cells' | 'says'> & { form: Form; credit: string };
@@ -31,6 +31,12 @@ function spread(right: string, wrong: WrongChoice[], places: Draw): Spread {
     right: letter,
     decision: { right: letter, ideas, others: wrong.length - Object.keys(ideas).length },
   };
+}
+
+/** Three per cent of an answer is not three points of it. */
+function pointsOf(share: number, say: Say): string {
+  const points = Math.round(share * 1000) / 10;
+  return say.t(points === 1 ? 'point' : 'points', { points });
 }
 
 const nothing = { number: null, cells: null };
@@ -75,7 +81,10 @@ export function arrange(answer: PosedAnswer, places: Draw, units: UnitSystem, sh
     case 'number': {
       const { name, base } = unitOf(answer.quantity, units);
       const number = say.number(answer.value, answer.quantity, answer.digits ?? 1);
-      const tolerance = say.number(answer.tolerance, answer.quantity, answer.tolerance / base < 0.1 ? 3 : 2);
+      const tolerance =
+        answer.quantity === 'share'
+          ? pointsOf(answer.tolerance, say)
+          : say.number(answer.tolerance, answer.quantity, answer.tolerance / base < 0.1 ? 3 : 2);
       return {
         cells: null,
         form: { kind: 'number', quantity: answer.quantity, unit: name, tolerance },

@@ -16,6 +16,8 @@ export interface Say {
   t(name: string, values?: Values): string;
   length(length: Mm, denominator?: number): string;
   gap(length: Mm): string;
+  /** A gap that is reckoned with and stands on a tape: the fraction and its decimal, 3/32 in (0.094 in). */
+  marked(length: Mm): string;
   /** A length across a floor: feet or metres. */
   span(length: Mm): string;
   area(areaM2: number): string;
@@ -72,11 +74,21 @@ export function speaker(units: UnitSystem, name: string, words: Words, shared: W
     length: (length, denominator) =>
       !imperial && length >= 100 ? `${trimmed(length, 0)} mm` : formatLength(length, units, denominator),
     gap: (length) => formatGap(length, units),
+    marked: (length) =>
+      imperial ? `${formatLength(length, units)} (${formatGap(length, units)})` : formatGap(length, units),
     span: (length) => formatSpan(length, units),
     area: (areaM2) => formatArea(areaM2, units),
     share: formatShare,
-    volume: (litres) => (imperial ? `${trimmed(litres / LITRES_PER_QUART, 2)} qt` : `${trimmed(litres, 2)} L`),
-    mass: (kg) => (imperial ? `${trimmed(kg / KG_PER_POUND, 1)} lb` : `${trimmed(kg, 1)} kg`),
+    volume: (litres) => {
+      const amount = imperial ? litres / LITRES_PER_QUART : litres;
+      // A jug is read to a hundredth when little is in it, to a tenth when much is.
+      return `${trimmed(amount, amount < 3 ? 2 : 1)} ${imperial ? 'qt' : 'L'}`;
+    },
+    mass: (kg) =>
+      imperial
+        ? // A bag is weighed to half a pound.
+          `${kg < 20 * KG_PER_POUND ? trimmed(kg / KG_PER_POUND, 1) : trimmed(Math.round((kg / KG_PER_POUND) * 2) / 2, 1)} lb`
+        : `${trimmed(kg, 1)} kg`,
     temperature: (celsius) => (imperial ? `${trimmed((celsius * 9) / 5 + 32, 0)} °F` : `${trimmed(celsius, 0)} °C`),
     notch: ({ shape, widthMm, depthMm, toothMm }) => {
       const sizes = shape === 'v' || toothMm === widthMm ? [widthMm, depthMm] : [widthMm, depthMm, toothMm];

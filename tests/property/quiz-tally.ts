@@ -17,6 +17,8 @@ export interface Tally {
   keyed: KeyedItem[];
 }
 
+/** One of several, a range from a figure to itself, a unit doubled: what a person would never say. */
+const clumsy = /\b(?<![./,])1 (bags|tiles|dabs|points|panels|voids)\b|\b(\d+) to \2\b|\bin in[,.;:]/;
 const numberedHole = /\{\w+\}|undefined|NaN|Infinity|\[object/;
 
 function allText({ item, key }: KeyedItem): string[] {
@@ -39,6 +41,7 @@ function allText({ item, key }: KeyedItem): string[] {
 function checkText(keyed: KeyedItem, say: (fault: string) => void): void {
   for (const text of allText(keyed)) {
     if (text.trim() === '' || numberedHole.test(text)) say(`text "${text}"`);
+    if (clumsy.test(text)) say(`clumsy: "${text}"`);
     if (/ {2,}| [,.?]|\?\?/.test(text)) say(`spacing in "${text}"`);
     const other = keyed.item.units === 'imperial' ? /\d (mm|kg|L|m²|°C)\b/ : /\d (in|lb|qt|ft²|ft|°F)\b/;
     if (other.test(text)) say(`the other system's unit in "${text}"`);

@@ -42,7 +42,7 @@ export const lippageAllowed = template({
       why: [
         say.t('why', {
           joint: say.length(jointMm),
-          free: say.gap(free),
+          free: say.marked(free),
           measured: say.gap(measuredMm),
           sum: say.gap(value),
         }),

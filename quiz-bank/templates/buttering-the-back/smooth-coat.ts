@@ -30,9 +30,10 @@ export const smoothCoat = template({
       story: [
         say.t('story'),
         pulls
-          .map(({ backCoatOnly, coverage }) =>
-            backCoatOnly ? say.t('smooth') : say.t('printed', { share: say.share(coverage) }),
-          )
+          .map(({ backCoatOnly, coverage }, at) => {
+            const which = say.t(`tile-${at + 1}`);
+            return backCoatOnly ? say.t('smooth', { which }) : say.t('printed', { which, share: say.share(coverage) });
+          })
           .join(' '),
       ],
       ask: say.t('ask'),

@@ -18,9 +18,9 @@ export const bareStrip = template({
     const length = l - (which === 'two-meeting' ? bareMm : which === 'all' ? 2 * bareMm : 0);
     const width = w - (which === 'one-long' || which === 'two-meeting' ? bareMm : 2 * bareMm);
     const best = (length * width) / (l * w);
-    return best < 0.6 || best > 0.96 ? null : { tile, bareMm, which, best };
+    return best < 0.6 || best > 0.96 ? null : { tile, bareMm, which, length, width, best };
   },
-  pose: ({ tile, bareMm, which, best }, say) => ({
+  pose: ({ tile, bareMm, which, length, width, best }, say) => ({
     story: [
       say.t('story', { tile: say.tile(tile.lengthMm, tile.widthMm), bare: say.length(bareMm), edges: say.t(which) }),
     ],
@@ -33,7 +33,14 @@ export const bareStrip = template({
       digits: 1,
       ideas: [{ idea: backCoatCounts.id, value: backCoatCounts.coverage({ coverage: best, backCoatOnly: true }) }],
     },
-    why: [say.t('why', { best: say.number(best, 'share') }), say.t('why-edge')],
+    why: [
+      say.t('why', {
+        tile: say.tile(tile.lengthMm, tile.widthMm),
+        left: say.tile(length, width),
+        best: say.number(best, 'share'),
+      }),
+      say.t('why-edge'),
+    ],
     rules: ['comb.to-the-line', 'void.support'],
   }),
 });

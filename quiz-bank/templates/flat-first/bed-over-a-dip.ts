@@ -18,7 +18,7 @@ export const bedOverADip = template({
     const bed = meanBedMm(trowel);
     return {
       story: [
-        say.t('story', { notch: say.notch(trowel), angle: trowel.angleDeg, bed: say.gap(bed), dip: say.gap(dipMm) }),
+        say.t('story', { notch: say.notch(trowel), angle: trowel.angleDeg, bed: say.gap(bed), dip: say.marked(dipMm) }),
       ],
       ask: say.t('ask'),
       answer: {

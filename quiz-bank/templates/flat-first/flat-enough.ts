@@ -63,6 +63,7 @@ export const flatEnough = template({
           over: say.span(overMm),
           edge: say.length(valueOf('large.threshold', 'edge')),
         }),
+        ...(passes ? [] : [say.t('why-first')]),
       ],
       rules: [rule, 'bed.no-leveller'],
     };

@@ -28,7 +28,13 @@ export const enoughOnTheTruck = template({
   pose: ({ rule, trowel, areaM2, low, high, bags, least, most }, say) => {
     const passes = bags >= high;
     return {
-      story: [say.t('story', { area: say.area(areaM2), notch: say.notch(trowel), bags })],
+      story: [
+        say.t('story', {
+          area: say.area(areaM2),
+          notch: say.notch(trowel),
+          onTruck: say.t(bags === 1 ? 'bag-1' : 'bags-many', { bags }),
+        }),
+      ],
       facts: [
         [say.t('from'), say.number(least, 'rate', say.units === 'imperial' ? 0 : 1)],
         [say.t('to'), say.number(most, 'rate', say.units === 'imperial' ? 0 : 1)],
@@ -46,7 +52,7 @@ export const enoughOnTheTruck = template({
         ],
         verdicts: { yes: say.t('yes'), no: say.t('no') },
       },
-      why: [say.t('why', { low, high, bags })],
+      why: [say.t(low === high ? 'why-same' : 'why', { low, high, bags })],
       rules: [rule, 'bags.round-up', 'waste.mortar'],
     };
   },

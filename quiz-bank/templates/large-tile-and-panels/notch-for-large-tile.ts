@@ -11,9 +11,6 @@ import { biggerIsSafer } from '../../wrong-ideas/bigger-is-safer.ts';
 import { pressOutTheBow } from '../../wrong-ideas/press-out-the-bow.ts';
 
 const sizes = [
-  [4, 4],
-  [6, 6],
-  [8, 8],
   [12, 12],
   [13, 13],
   [18, 18],
@@ -54,8 +51,11 @@ export const notchForLargeTile = template({
     const small = refused('too-little').sort((a, b) => meanBedMm(b) - meanBedMm(a))[0];
     const big = [...refused('not-needed'), ...refused('too-thick')].sort((a, b) => meanBedMm(a) - meanBedMm(b));
     const largest = big.length === 0 ? null : biggerIsSafer.picks(big);
+    // Two notches that leave the same are one choice.
+    const bedOf = (one: typeof largest): number => (one ? meanBedMm(one) : 0);
+    const middle = big.find((one) => meanBedMm(one) < 0.95 * bedOf(largest)) ?? null;
     // No choice within a hair of what is needed, and more than a coin's toss to choose from.
-    const shown = [pick.notch, small, largest, big[0]].flatMap((one) =>
+    const shown = [pick.notch, small, largest, middle].flatMap((one) =>
       one ? [meanBedMm({ ...one, angleDeg: 45, wearMm: 0 })] : [],
     );
     if (shown.length < 3 || shown.some((bed) => Math.abs(bed / need.total - 1) < 0.04)) return null;
@@ -68,14 +68,14 @@ export const notchForLargeTile = template({
       right: { ...pick.notch, angleDeg: 45, wearMm: 0 },
       small: small ?? null,
       largest,
-      middle: big[0] ?? null,
+      middle,
     };
   },
   pose: ({ length, width, measured, need, floor, right, small, largest, middle }, say) => {
     const wrong = [
       ...(small ? [{ trowel: small, idea: pressOutTheBow.id }] : []),
       ...(largest ? [{ trowel: largest, idea: biggerIsSafer.id }] : []),
-      ...(middle && largest && middle.label !== largest.label ? [{ trowel: middle, idea: biggerIsSafer.id }] : []),
+      ...(middle ? [{ trowel: middle, idea: biggerIsSafer.id }] : []),
     ];
     return {
       story: [say.t('story', { tile: say.tile(inches(length), inches(width)) })],

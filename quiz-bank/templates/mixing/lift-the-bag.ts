@@ -28,7 +28,12 @@ export const liftTheBag = template({
     const otherLimit = fromFloor ? loadKg : loadKg * heightFactor(0);
     return {
       story: [
-        say.t('story', { mass: say.mass(massKg), place, limit: say.mass(loadKg), factor: say.share(heightFactor(0)) }),
+        say.t('story', {
+          mass: say.mass(massKg),
+          place,
+          limit: say.mass(loadKg),
+          factor: say.number(heightFactor(0), 'share'),
+        }),
       ],
       ask: say.t('ask'),
       answer: {

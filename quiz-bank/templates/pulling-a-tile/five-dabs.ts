@@ -19,7 +19,7 @@ export const fiveDabs = template({
   pose: ({ tile, count, dabMl, flatMm, share }, say) => {
     const spot = (dabMl * 1000) / flatMm;
     const area = (mm2: number) =>
-      say.units === 'imperial' ? `${(mm2 / 645.16).toFixed(1)} in²` : `${Math.round(mm2 / 100)} cm²`;
+      say.units === 'imperial' ? `${Math.round(mm2 / 64.516) / 10} in²` : `${Math.round(mm2 / 100)} cm²`;
     return {
       story: [say.t('story', { tile: say.tile(tile.lengthMm, tile.widthMm), count, flat: say.length(flatMm) })],
       facts: [

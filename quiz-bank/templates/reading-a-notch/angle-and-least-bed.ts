@@ -28,7 +28,7 @@ export const angleAndLeastBed = template({
     return {
       story: [say.t('story', { notch: say.notch(trowel), angle: trowel.angleDeg })],
       facts: [[say.t('tooth'), trowel.toothMm === 0 ? say.t('tooth-none') : say.length(trowel.toothMm)]],
-      ask: say.t('ask', { least: say.gap(least) }),
+      ask: say.t('ask', { least: say.marked(least) }),
       picture: {
         kind: 'ridges',
         trowel,

@@ -39,7 +39,12 @@ export const readTheLabel = template({
           { text: say.notch(byDepth), idea: depthIsTheBed.id },
         ],
       },
-      why: [say.t('why', { width: say.length(trowel.widthMm), depth: say.length(trowel.depthMm) })],
+      why: [
+        say.t('why', { width: say.length(trowel.widthMm), depth: say.length(trowel.depthMm) }),
+        ...(trowel.toothMm === 0 || trowel.toothMm === trowel.widthMm
+          ? []
+          : [say.t('why-tooth', { tooth: say.length(trowel.toothMm) })]),
+      ],
       rules: ['trowel.naming'],
     };
   },

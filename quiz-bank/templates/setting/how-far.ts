@@ -1,6 +1,6 @@
 import { valueOf } from '../../../simulations/rules/rulebook.ts';
 import { template } from '../../engine/template.ts';
-import { narrow, squares, uneven } from '../../jobs/trowels.ts';
+import { narrow, squares } from '../../jobs/trowels.ts';
 import { pressingIsEnough } from '../../wrong-ideas/pressing-is-enough.ts';
 import { widthForDepth } from '../../wrong-ideas/width-for-depth.ts';
 
@@ -9,7 +9,7 @@ export const howFar = template({
   id: 'setting/how-far',
   outcomes: ['across-the-ridges', 'press-and-move'],
   ideas: ['pressing-is-enough', 'width-for-depth'],
-  draw: (draw) => ({ trowel: draw.pick([...squares.slice(2), ...narrow, ...uneven]) }),
+  draw: (draw) => ({ trowel: draw.pick([...squares.slice(1), ...narrow]) }),
   pose: ({ trowel }, say) => {
     const byDepth = widthForDepth.swaps(trowel).widthMm;
     return {

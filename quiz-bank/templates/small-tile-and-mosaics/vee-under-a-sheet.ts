@@ -28,7 +28,7 @@ export const veeUnderASheet = template({
     const passes = bedMm >= least;
     return {
       story: [say.t('story', { notch: say.notch(trowel), angle: trowel.angleDeg })],
-      ask: say.t('ask', { least: say.gap(least) }),
+      ask: say.t('ask', { least: say.marked(least) }),
       picture: { kind: 'trowel', trowel, words: say.t('picture', { notch: say.notch(trowel) }) },
       answer: {
         kind: 'judge',

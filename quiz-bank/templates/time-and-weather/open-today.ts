@@ -24,6 +24,8 @@ export const openToday = template({
       wind: draw.pick(['still', 'breeze', 'windy']),
       sun: draw.chance(0.5),
     };
+    // An ideal day asks for no reckoning; it is drawn now and then, so that the shares are not taken blindly.
+    if (weather.wind === 'still' && !weather.sun && !draw.chance(0.3)) return null;
     return { sheetMin, weather, potMin: valueOf('time.pot-life', 'hours') * 60, value: minutes(sheetMin, weather) };
   },
   pose: ({ sheetMin, weather, potMin, value }, say) => ({

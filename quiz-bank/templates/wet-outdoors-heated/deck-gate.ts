@@ -5,6 +5,8 @@ import { mortarLevels } from '../../wrong-ideas/mortar-levels.ts';
 import { oneChartForAll } from '../../wrong-ideas/one-chart-for-all.ts';
 import type { IdeaId } from '../../wrong-ideas/idea.ts';
 
+const METRE_MM = 1000;
+
 const parts = ['fall', 'board', 'seams', 'sealing', 'contact', 'frost'] as const;
 
 /** Who would let each fault pass. */
@@ -30,9 +32,12 @@ export const deckGate = template({
   pose: ({ shown, wet }, say) => {
     const fall = valueOf('substrate.slope', 'fall');
     const over = valueOf('substrate.slope', 'over');
+    // A foot or a metre, as the reader measures falls.
+    const fallOf = (aFoot: number): string =>
+      say.units === 'imperial' ? say.length(aFoot) : say.number((aFoot / over) * METRE_MM, 'length', 0);
     const values = (bad: boolean) => ({
-      fall: say.length(bad ? fall / 2 : fall * 1.25),
-      over: say.length(over),
+      fall: fallOf(bad ? fall / 2 : fall * 1.25),
+      over: say.t(`over-${say.units}`),
       contact: say.share(bad ? eightyAnywhere.required() : wet),
       frost: say.share(valueOf('exterior.frost', 'vitreous')),
     });
@@ -47,7 +52,7 @@ export const deckGate = template({
       why: [
         ...shown
           .filter(({ bad }) => bad)
-          .map(({ part }) => say.t(`why-${part}`, { ...values(true), wet: say.share(wet), least: say.length(fall) })),
+          .map(({ part }) => say.t(`why-${part}`, { ...values(true), wet: say.share(wet), least: fallOf(fall) })),
       ],
       rules: ['exterior.gate', 'substrate.slope', 'board.bed', 'coverage.wet', 'exterior.frost'],
     };

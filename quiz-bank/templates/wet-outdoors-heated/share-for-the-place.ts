@@ -19,6 +19,12 @@ const places: readonly (Pick<CoveragePlace, 'exposure' | 'surface' | 'kind'> & {
   { name: 'panel-wall', exposure: 'interior-dry', surface: 'wall', kind: 'panel', thicknessMm: 5.6 },
 ];
 
+/** What of a place and a material decides. */
+function reasonOf({ kind, exposure, surface }: (typeof places)[number]): string {
+  if (kind === 'panel') return `panel-${surface}`;
+  return kind !== 'tile' ? kind : exposure === 'interior-dry' ? 'dry' : 'wet';
+}
+
 /** The coverage a place and a material ask for. */
 export const shareForThePlace = template({
   id: 'wet-outdoors-heated/share-for-the-place',
@@ -54,7 +60,7 @@ export const shareForThePlace = template({
             idea: share === eightyAnywhere.required() ? eightyAnywhere.id : null,
           })),
       },
-      why: [say.t('why', { share: say.share(value) })],
+      why: [say.t(`why-${reasonOf(place)}`, { share: say.share(value) })],
       rules: [rule, 'coverage.scope'],
     };
   },

@@ -1,6 +1,9 @@
 import { valueOf } from '../../../simulations/rules/rulebook.ts';
+import type { Say } from '../../engine/say.ts';
 import { template } from '../../engine/template.ts';
 import { averageHidesIt } from '../../wrong-ideas/average-hides-it.ts';
+
+const bondOf = (strength: number, say: Say): string => say.number(strength, 'stress', say.units === 'imperial' ? 0 : 2);
 
 /** Bond of the whole tile when only a part of its back is bonded. */
 export const strengthThatIsLeft = template({
@@ -12,17 +15,21 @@ export const strengthThatIsLeft = template({
     return { rule, full: valueOf(rule, 'strength'), share: draw.step(0.4, 0.9, 0.05) };
   },
   pose: ({ rule, full, share }, say) => ({
-    story: [say.t('story', { kind: say.t(rule), share: say.share(share) })],
+    story: [say.t('story', { kind: say.t(rule) })],
+    facts: [
+      [say.t('full'), bondOf(full, say)],
+      [say.t('bonded'), say.share(share)],
+    ],
     ask: say.t('ask'),
     answer: {
       kind: 'number',
-      quantity: 'share',
-      value: share,
-      tolerance: 0.02,
-      digits: 0,
-      ideas: [{ idea: averageHidesIt.id, value: averageHidesIt.strength() }],
+      quantity: 'stress',
+      value: full * share,
+      tolerance: 0.02 * full,
+      digits: say.units === 'imperial' ? 0 : 2,
+      ideas: [{ idea: averageHidesIt.id, value: full * averageHidesIt.strength() }],
     },
-    why: [say.t('why', { share: say.share(share), full: full.toFixed(2), left: (full * share).toFixed(2) })],
+    why: [say.t('why', { share: say.share(share), full: bondOf(full, say), left: bondOf(full * share, say) })],
     rules: ['coverage.strength', rule],
   }),
 });

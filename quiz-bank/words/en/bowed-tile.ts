@@ -17,7 +17,7 @@ export const bowedTile: Record<string, Words> = {
     tenth: 'a tenth',
     measured: 'Crown measured on these planks',
     allowed: 'Crown their standard would allow',
-    share: 'Height of the crown beside a neighbour’s end, of its whole height',
+    share: 'Beside a neighbour’s end the crown stands, of its full height',
     ask: 'How high is the lip where the end of one plank meets its neighbour, from the bow alone?',
     why: 'Beside that end the neighbour stands {share} of its crown of {bow}: {lip}.',
     'why-third':
@@ -28,7 +28,7 @@ export const bowedTile: Record<string, Words> = {
     'mock-up': 'A mock-up was laid, and the client approved it in writing.',
     'no-mock-up': 'Nobody has laid a mock-up.',
     ask: 'What is the longest offset you may lay?',
-    'why-third': 'A side over {side} goes a third at most: {offset}.',
+    'why-third': 'With a side over {side} the offset is a third of it at most: {offset}.',
     'why-mock-up': 'More than a third needs an approved mock-up, and there is one: up to half, {offset}.',
     'why-short': 'The limit of a third is for longer tile. This one may go to half, {offset}.',
   },

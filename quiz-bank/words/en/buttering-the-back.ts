@@ -32,8 +32,11 @@ export const butteringTheBack: Record<string, Words> = {
   },
   'buttering-the-back/smooth-coat': {
     story: 'A dry interior floor, three tiles lifted. Tapped before, they sounded like all the others.',
-    smooth: 'One: mortar all over the back, smooth as it left the trowel, no print of ridges.',
-    printed: 'One: {share} of the back shows the print of the bed.',
+    smooth: '{which}: mortar all over the back, smooth as it left the trowel, no print of ridges.',
+    printed: '{which}: {share} of the back shows the print of the bed.',
+    'tile-1': 'First',
+    'tile-2': 'Second',
+    'tile-3': 'Third',
     ask: 'Do they pass by coverage? And why?',
     over: 'Only printed backs count, and they reach it on average',
     under: 'Only printed backs count, and they fall short on average',

@@ -19,7 +19,7 @@ export const combing: Record<string, Words> = {
     'two-meeting': 'one long edge and one short edge',
     all: 'all four edges',
     ask: 'How much of the back can be bonded at best?',
-    why: '{best} at the very best.',
+    why: 'What is left of {tile} is {left}: {best} at the very best.',
     'why-edge':
       'And the number is not the worst of it: what is bare is the edge, where a heel or a wheel comes down. Spread to the line and clean the joint.',
   },

@@ -12,7 +12,7 @@ export const howMuchToBuy: Record<string, Words> = {
   },
   'how-much-to-buy/enough-on-the-truck': {
     story:
-      'A floor of {area} is to be set with a {notch} trowel. {bags} bags are on the truck. Published rates for that notch, ideal floor and no waste:',
+      'A floor of {area} is to be set with a {notch} trowel. {onTruck} on the truck. Published rates for that notch, ideal floor and no waste:',
     from: 'From',
     to: 'To',
     ask: 'Will it do, before waste? And why?',
@@ -22,7 +22,10 @@ export const howMuchToBuy: Record<string, Words> = {
     short: 'Even at the kinder rate it is too little',
     headline: 'The headline on the bag is what one goes by',
     depth: 'The depth of the notch over the whole floor is what it takes',
-    why: 'The rates make {low} to {high} bags; there are {bags}. Waste comes on top.',
+    'bag-1': 'One bag is',
+    'bags-many': '{bags} bags are',
+    why: 'The rates make {low} to {high} bags, and you have {bags}. Waste comes on top.',
+    'why-same': 'Either rate makes {high} bags, and you have {bags}. Waste comes on top.',
   },
   'how-much-to-buy/powder-from-the-bed': {
     story: '{area} of floor, combed with a {notch} trowel at {angle}°.',

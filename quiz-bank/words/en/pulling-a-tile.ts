@@ -54,7 +54,7 @@ export const pullingATile: Record<string, Words> = {
     'not-enough': 'Too few to say; lift more',
     'why-pass': 'Three tiles, {mean} on average, and {need} is asked.',
     'why-fail': 'Three tiles, {mean} on average, and {need} is asked.',
-    'why-fail-early': 'One of them is already under the {need} asked here; more tiles don’t make it good.',
+    'why-fail-early': 'Even if the next ones were full, the average of three would stay under the {need} asked here.',
     'why-not-enough': 'What is up is good, but a floor is judged by three tiles at least.',
   },
   'pulling-a-tile/it-sounds-hollow': {

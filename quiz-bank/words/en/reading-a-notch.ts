@@ -9,7 +9,7 @@ export const readingANotch: Record<string, Words> = {
     depth: 'Depth of the notch',
     tooth: 'Width of a tooth',
     'tooth-none': 'none, the points meet',
-    height: 'At this angle a ridge stands, of the depth',
+    height: 'Height of a ridge at this angle, as a share of that depth',
     ask: 'How thick is the bed then, on average?',
     picture: 'The blade of a {notch} trowel, to scale.',
     'why-square':
@@ -42,12 +42,13 @@ export const readingANotch: Record<string, Words> = {
     between: 'there is {length} of steel between two gaps',
     points: 'the gaps meet in points',
     why: 'The trade says width first, then depth: {width} by {depth}.',
+    'why-tooth': 'A tooth that is not as wide as the gap is said last: {tooth}.',
   },
   'reading-a-notch/angle-and-least-bed': {
     story: 'A helper combs with a {notch} trowel, the blade at {angle}° to the floor.',
     tooth: 'Width of a tooth',
     'tooth-none': 'none, the points meet',
-    ask: 'A bed must be {least} once the tile is down. Is there enough mortar on the floor, and why?',
+    ask: 'A bed must be at least {least} once the tile is down. Is there enough mortar on the floor, and why?',
     yes: 'Enough',
     no: 'Too little',
     picture: 'Ridges of a {notch} trowel at {angle}°, {height} high.',

@@ -4,19 +4,25 @@ export const setting: Record<string, Words> = {
   'setting/how-far': {
     story: 'You combed with a {notch} trowel. The tile lies on its ridges.',
     ask: 'How far must it travel across the ridges, there and back, so that each ridge fills the valley beside it?',
-    why: 'A ridge is {width} wide and has to be dragged over its own width.',
+    why: 'A ridge is {width} wide and so is the valley beside it: it has to be dragged over its own width.',
     views:
       'Sources differ: a contractors’ manual is content with {from} to {to}. With a wide notch that leaves lines of voids.',
   },
   'setting/one-stroke': {
-    'story-across':
-      'Ridges from a {notch} trowel stand {pitch} apart. A tile rests on them and you move it once, lightly, {stroke} across the ridges.',
-    'story-along':
-      'Ridges from a {notch} trowel stand {pitch} apart. A tile rests on them and you move it once, lightly, {stroke} along the ridges.',
-    ask: 'By how much does coverage go up? (Share of the back, in points.)',
-    'why-across': 'Each ridge is smeared {stroke} further in every {pitch}: {gain}.',
+    story: 'A porcelain tile rests on the ridges of a {notch} trowel, combed at {angle}°. Nobody leans on it.',
+    'moved-across': 'You move it once, {stroke} across the ridges.',
+    'moved-along': 'You move it once, {stroke} along the ridges.',
+    pitch: 'From ridge to ridge',
+    rests: 'Coverage as it rests',
+    ask: 'About how much coverage does that one stroke add?',
+    points: '{points} points',
+    nothing: 'None: only a push adds any',
+    all: '{points}: one stroke fills the valleys',
+    'why-across':
+      'Across, each ridge is dragged out by up to the {stroke} that the tile moves, less what slips under it: {across}. Along, the same stroke would have added {along}.',
     'why-along':
-      'Moved along its own ridges at a light load, the tile slides on their tops and no valley is filled. Across, the same stroke would have added {gain}.',
+      'Along its own ridges the tile mostly slides on their tops: {along}. Across, the same stroke would have added {across}.',
+    'why-model': 'Figures of a model, for mortar that holds a ridge.',
   },
   'setting/room-in-the-joint': {
     story:

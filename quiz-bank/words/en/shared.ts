@@ -18,6 +18,8 @@ export const shared: Words = {
   'credit-one': 'One point for the right choice.',
   'credit-all': 'Every box counts: one put right earns its part of the point, one put wrong takes as much away.',
   'credit-order': 'Each pair of neighbours in the right order earns its part of the point.',
+  point: '{points} point',
+  points: '{points} points',
   'credit-number': 'One point within {tolerance} of the answer.',
   'credit-number-exact': 'One point for the exact number.',
   'credit-mark': 'One point for a square that holds it.',

@@ -7,7 +7,7 @@ export const smallTileAndMosaics: Record<string, Words> = {
     bed: 'Mortar combed, spread even',
     least: 'Bed after beating in',
     room: 'Most it may rise in the joint',
-    factor: 'Floor area over joint area: the rise is that many times what the bed gives up',
+    factor: 'Rise in the joints over what the bed gives up (floor area over joint area)',
     ask: 'Do the joints stay open enough for grout? And why?',
     yes: 'They do',
     no: 'They don’t',
@@ -32,7 +32,7 @@ export const smallTileAndMosaics: Record<string, Words> = {
   'small-tile-and-mosaics/vee-under-a-sheet': {
     story:
       'A shower wall in mosaic. To keep mortar out of the joints somebody chose a {notch} trowel and holds it at {angle}°. The ridges stay standing.',
-    ask: 'Suppose the ridges went down wholly. Would the bed reach the {least} it needs?',
+    ask: 'Suppose the ridges went down all the way. Would the bed reach the {least} it needs?',
     yes: 'It would',
     no: 'It would not',
     over: 'Level, they would come to at least that',
@@ -47,10 +47,10 @@ export const smallTileAndMosaics: Record<string, Words> = {
       'And left standing, V ridges have touched only {low} to {high} of the back. Comb a square notch and level the ridges instead.',
   },
   'small-tile-and-mosaics/notch-for-a-sheet': {
-    story: 'Mosaic sheets, {piece} squares {thick} thick with joints of {joint}, for a wall: {place}.',
-    'story-glass': 'Glass mosaic, {piece} squares {thick} thick with joints of {joint}, for a wall: {place}.',
-    'interior-dry': 'a dry kitchen back',
-    'interior-wet': 'a shower',
+    story: 'Mosaic sheets, {piece} squares {thick} thick with joints of {joint}, for {place}.',
+    'story-glass': 'Glass mosaic, {piece} squares {thick} thick with joints of {joint}, for {place}.',
+    'interior-dry': 'a kitchen wall that stays dry',
+    'interior-wet': 'a shower wall',
     ask: 'How do you comb?',
     flat: '{notch}, ridges levelled first with the flat side',
     standing: '{notch}, ridges left standing and the sheet beaten in',

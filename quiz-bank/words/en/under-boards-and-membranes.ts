@@ -4,8 +4,8 @@ export const underBoardsAndMembranes: Record<string, Words> = {
   'under-boards-and-membranes/two-layers': {
     story:
       'Cement board goes on a wood floor in a bed combed with a {boardNotch} trowel. The tile on it is set with a {tileNotch} trowel.',
-    board: 'A bag under the board covers',
-    tile: 'A bag under the tile covers',
+    board: 'Rate under the board',
+    tile: 'Rate under the tile',
     ask: 'How much floor does a bag cover, both layers together?',
     'tile-layer': 'Tile',
     bed: 'Mortar',
@@ -21,7 +21,7 @@ export const underBoardsAndMembranes: Record<string, Words> = {
     hollow: 'Share of the mat that is hollow',
     full: 'A layer that deep over the whole floor',
     ask: 'How much mortar do the cavities take?',
-    why: '{share} of that layer is cavity: {value}. No headline on a bag has it in it.',
+    why: '{share} of that layer is cavity: {value}. No headline on a bag counts it.',
   },
   'under-boards-and-membranes/whose-word': {
     story:
