@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../units/format.ts';
 import { valueOf } from '../rules/rulebook.ts';
+import { decidesIn } from '../rules/sets.ts';
 import type { Area, Job } from './job-types.ts';
 import { bagFromFloorKg } from './lifting.ts';
 import type { Finding } from './plan-types.ts';
@@ -17,7 +18,7 @@ export function jobCautions(job: Job, say: Speaker, units: UnitSystem): Finding[
     ruleFinding('safety.silica', 'warn', units),
     ruleFinding('safety.mixing-dust', 'note', units),
     ruleFinding('safety.cement', 'warn', units),
-    ...(job.standards === 'iso-en' ? [ruleFinding('safety.chromium', 'note', units)] : []),
+    ...(decidesIn('safety.chromium', job.standards) ? [ruleFinding('safety.chromium', 'note', units)] : []),
     finding(
       'safety.lifting',
       heavy ? 'warn' : 'note',

@@ -1,13 +1,13 @@
 import type { StandardSet } from '../rules/rule.ts';
 import { valueOf } from '../rules/rulebook.ts';
-import { inches } from '../units/length.ts';
+import { setHabits } from '../rules/sets.ts';
 import type { Area, Job, JobTile } from './job-types.ts';
 
 /** What a job says when it says nothing: ordinary, and each repeated under `assumed`. */
 export const jobDefaults = (standards: StandardSet): Omit<Job, 'areas' | 'trowelsAtHand' | 'instructions'> => ({
   standards,
   mortar: {
-    bagKg: standards === 'north-america' ? valueOf('bag.north-america', 'mass') : valueOf('bag.elsewhere', 'mass'),
+    bagKg: valueOf(setHabits[standards].bag, 'mass'),
     yieldLPerBag: null,
     waterLPerBag: null,
     openMin: null,
@@ -32,7 +32,7 @@ export function areaDefaults(given: GivenArea, index: number, standards: Standar
   const { tile } = given;
   const small = Math.min(tile.lengthMm, tile.widthMm) <= valueOf('mosaic.piece', 'edge');
   const sheet = tile.material === 'mosaic' && !small;
-  const imperial = standards === 'north-america';
+  const { usual, straightedgeMm } = setHabits[standards];
   return {
     name: `Area ${index + 1}`,
     areaM2: 0,
@@ -43,18 +43,18 @@ export function areaDefaults(given: GivenArea, index: number, standards: Standar
     overRoom: false,
     substrate: 'concrete',
     flatnessMm: null,
-    flatnessOverMm: imperial ? valueOf('flatness.large', 'longOver') : valueOf('flatness.uk', 'over'),
+    flatnessOverMm: straightedgeMm(),
     fallRunMm: null,
     membrane: 'none',
     pattern: 'grid',
     offsetShare: given.pattern === 'offset' ? 1 / 3 : 0,
     mockUpApproved: false,
-    jointMm: imperial ? inches(1 / 8) : 3,
+    jointMm: usual.jointMm,
     tile: {
       material: 'porcelain',
       lengthMm: 0,
       widthMm: 0,
-      thicknessMm: small || sheet ? valueOf('mosaic.piece', 'thickness') : imperial ? inches(3 / 8) : 9,
+      thicknessMm: small || sheet ? valueOf('mosaic.piece', 'thickness') : usual.thicknessMm,
       edge: 'calibrated',
       back: 'flat',
       reliefMm: tile.back === 'ribbed' ? valueOf('tile.ribs', 'usual') : 0,

@@ -1,6 +1,7 @@
 import type { StandardSet } from '../rules/rule.ts';
 import type { Decision } from '../rules/decide.ts';
 import { valueOf } from '../rules/rulebook.ts';
+import { decidesIn } from '../rules/sets.ts';
 import type { Area } from './job-types.ts';
 import { dipAllowed, flatnessToReach } from './flatness.ts';
 import type { Finding, Flatness } from './plan-types.ts';
@@ -52,7 +53,8 @@ export function planFlatness(
         ),
       );
   }
-  if (standards === 'iso-en' && isLarge(area.tile)) findings.push(ruleFinding('flatness.din-large', 'note', units));
+  if (decidesIn('flatness.din-large', standards) && isLarge(area.tile))
+    findings.push(ruleFinding('flatness.din-large', 'note', units));
   if (isOutdoor(area) && area.surface === 'floor' && area.exposure === 'exterior') {
     const run = area.fallRunMm;
     findings.push(

@@ -129,7 +129,7 @@ export function readJob(input: unknown): Reading<{ job: Job; assumed: Assumed }>
   if (!reading.ok) return reading;
   const { areas, trowelsAtHand, instructions, ...rest } = reading.value;
   const assumed: Assumed = {};
-  const standards = rest.standards ?? jobDefaults('north-america').standards;
+  const standards = rest.standards ?? standardSets[0];
   const whole = fillIn(rest, jobDefaults(standards), '', assumed);
   return {
     ok: true,

@@ -3,6 +3,7 @@ import { ruleById, valueOf } from '../rules/rulebook.ts';
 import { sayRule } from '../rules/say.ts';
 import type { UnitSystem } from '../units/format.ts';
 import type { StandardSet } from '../rules/rule.ts';
+import { decidesIn } from '../rules/sets.ts';
 import type { Area } from './job-types.ts';
 import {
   bowToExpect,
@@ -81,7 +82,7 @@ export function planJoints(area: Area, standards: StandardSet, say: Speaker, uni
   if (used > 0) findings.push(finding('lippage.bow', 'note', sayRule(ruleById('lippage.bow'), units)));
   if (unmeasured && used > 0) findings.push(finding('lippage.actual', 'note', say(words.lippageUnmeasured)));
   const edge = valueOf('lippage.wide', 'from');
-  if (standards === 'north-america' && Math.abs(area.jointMm - edge) < 0.1)
+  if (decidesIn('lippage.wide', standards) && Math.abs(area.jointMm - edge) < 0.1)
     findings.push(
       finding(
         'lippage.wide',

@@ -1,6 +1,7 @@
 import { commonNotches } from '../trowel/common-notches.ts';
 import { meanBedMm, type Notch, notchLabel } from '../trowel/notch.ts';
 import type { StandardSet } from '../rules/rule.ts';
+import { type SetHabits, setHabits } from '../rules/sets.ts';
 import { MM_PER_INCH } from '../units/length.ts';
 import type { NamedNotch } from './plan-types.ts';
 
@@ -40,11 +41,11 @@ export const nameNotch = (notch: Notch): NamedNotch => {
 /** Mean bed a notch leaves with an unworn blade at an angle, mm. */
 export const bedAt = (notch: Notch, angleDeg: number): number => meanBedMm({ ...notch, angleDeg, wearMm: 0 });
 
-const trays: Record<StandardSet, readonly NamedNotch[]> = {
-  'north-america': commonNotches.map(nameNotch),
-  'iso-en': metric.map(nameNotch),
+const trays: Record<SetHabits['notches'], readonly NamedNotch[]> = {
+  inch: commonNotches.map(nameNotch),
+  metric: metric.map(nameNotch),
 };
 
 /** The notches to choose from: those at hand, or what is sold. */
 export const notchesFor = (standards: StandardSet, atHand: readonly Notch[] | null): readonly NamedNotch[] =>
-  atHand ? atHand.map(nameNotch) : trays[standards];
+  atHand ? atHand.map(nameNotch) : trays[setHabits[standards].notches];

@@ -1,4 +1,5 @@
 import { valueOf } from '../rules/rulebook.ts';
+import { setHabits } from '../rules/sets.ts';
 import type { UnitSystem } from '../units/format.ts';
 import { jobCautions } from './cautions.ts';
 import type { Assumed, Job } from './job-types.ts';
@@ -55,7 +56,7 @@ function bagFindings(bags: Plan['bags'], job: Job, units: UnitSystem): Finding[]
  * @param job as `readJob` returns it @param assumed the defaults it took, repeated in the plan
  */
 export function planJob(job: Job, options: PlanOptions = {}, assumed: Assumed = {}): Plan {
-  const units = options.units ?? (job.standards === 'north-america' ? 'imperial' : 'metric');
+  const units = options.units ?? setHabits[job.standards].units;
   const say = speakerFor(units);
   const draws = Math.max(LEAST_DRAWS, options.draws ?? valueOf('model.draws', 'draws'));
   const { seed = FIRST_SEED, onProgress } = options;

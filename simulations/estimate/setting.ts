@@ -1,5 +1,6 @@
 import { type RuleId, valueOf } from '../rules/rulebook.ts';
 import type { StandardSet } from '../rules/rule.ts';
+import { setHabits } from '../rules/sets.ts';
 import type { Area } from './job-types.ts';
 import type { CombPlan, NamedNotch, SettingMethod } from './plan-types.ts';
 import { isMosaic, isOutdoor, isOver, isPanel, longestEdge } from './tile-facts.ts';
@@ -44,10 +45,7 @@ export function butterByRule(area: Area, standards: StandardSet): ButterReason |
   if (isPanel(tile)) return { how: 'combed', rule: 'panel.both-faces' };
   if (isOver(longestEdge(tile), valueOf('set.long-edge', 'edge'))) return { how: 'combed', rule: 'set.long-edge' };
   if (area.exposure === 'submerged') return { how: 'combed', rule: 'coverage.submerged' };
-  if (isOutdoor(area))
-    return standards === 'iso-en'
-      ? { how: 'combed', rule: 'exterior.both-faces' }
-      : { how: 'flat', rule: 'butter.for-95' };
+  if (isOutdoor(area)) return setHabits[standards].outdoorBack;
   if (isOver(longestEdge(tile), valueOf('butter.size', 'edge'))) return { how: 'flat', rule: 'butter.size' };
   if (tile.reliefMm >= valueOf('butter.relief', 'depth')) return { how: 'flat', rule: 'butter.relief' };
   if (tile.material === 'glass') return { how: 'flat', rule: 'glass.mortar' };

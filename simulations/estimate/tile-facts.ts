@@ -1,5 +1,6 @@
 import type { StandardSet } from '../rules/rule.ts';
 import { type RuleId, valueOf } from '../rules/rulebook.ts';
+import { setHabits } from '../rules/sets.ts';
 import type { Area, JobTile } from './job-types.ts';
 
 export const longestEdge = (tile: JobTile): number => Math.max(tile.lengthMm, tile.widthMm);
@@ -39,15 +40,10 @@ const capped = (edge: number, share: number, most: number): number => Math.min(e
 
 /** How far an edge of this length may be bowed by the standard: the lesser of share and length. */
 export function allowedWarp(tile: JobTile, edgeMm: number, standards: StandardSet): WarpLimit {
-  const limit = (
-    rule: 'warp.rectified' | 'warp.calibrated' | 'warp.porcelain' | 'iso.flatness' | 'iso.flatness-rectified',
-  ) => ({
-    rule,
-    mm: capped(edgeMm, valueOf(rule, 'share'), valueOf(rule, 'most')),
-  });
-  if (standards === 'iso-en') return limit(tile.edge === 'rectified' ? 'iso.flatness-rectified' : 'iso.flatness');
-  if (tile.edge === 'rectified') return limit('warp.rectified');
-  return limit(tile.material === 'porcelain' ? 'warp.porcelain' : 'warp.calibrated');
+  const { warp } = setHabits[standards];
+  const made = tile.material === 'porcelain' ? warp.porcelain : warp.other;
+  const rule = tile.edge === 'rectified' ? warp.rectified : made;
+  return { rule, mm: capped(edgeMm, valueOf(rule, 'share'), valueOf(rule, 'most')) };
 }
 
 /** Kilograms to a square metre, from the published weights by material. */

@@ -1,5 +1,6 @@
 import { coldFactor, openMinutes, tilesAhead } from '../mortar/weather.ts';
 import { valueOf } from '../rules/rulebook.ts';
+import { setHabits } from '../rules/sets.ts';
 import type { Area, Job } from './job-types.ts';
 import { bagsFor, batchesFor } from './bags.ts';
 import { litresPerM2, type LayerRecipe } from './layers.ts';
@@ -37,7 +38,7 @@ export function planSpread(area: Area, job: Job, say: Speaker) {
     tiles: valueIn(tiles, 'count'),
     pieces: words.pieces[isMosaic(area.tile) ? 'sheet' : 'tile'],
   };
-  const climate = job.standards === 'north-america' ? 'time.temperature' : 'time.temperature-en';
+  const { climate } = setHabits[job.standards];
   const least = valueOf(climate, 'least');
   const most = valueOf(climate, 'most');
   const t = job.crew.temperatureC;

@@ -3,6 +3,7 @@ import type { Finding } from '../estimate/plan-types.ts';
 import { MISS } from '../estimate/pull.ts';
 import { finding, ruleFinding, type Speaker, speakerFor, valueIn } from '../estimate/say-finding.ts';
 import { valueOf } from '../rules/rulebook.ts';
+import { setHabits } from '../rules/sets.ts';
 import type { UnitSystem } from '../units/format.ts';
 import { causesOf } from './causes.ts';
 import { averageContact, contactOf, limitsOf } from './limits.ts';
@@ -85,7 +86,7 @@ function findingsOf(
  * @param pull as `readPull` returns it
  */
 export function judgePull(pull: Pull, options: JudgeOptions = {}, assumed: Assumed = {}): Judgement {
-  const units = options.units ?? (pull.standards === 'north-america' ? 'imperial' : 'metric');
+  const units = options.units ?? setHabits[pull.standards].units;
   const say = speakerFor(units);
   const { limits, required } = limitsOf(pull, say);
   const verdict = verdictOf(pull, limits, required);

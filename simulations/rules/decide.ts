@@ -1,6 +1,7 @@
 import { mergeOrder, type Subject } from './order.ts';
 import type { StandardSet } from './rule.ts';
-import { ruleById, type RuleId } from './rulebook.ts';
+import type { RuleId } from './rulebook.ts';
+import { decidesIn } from './sets.ts';
 
 /** One rule's say in a matter. */
 export interface Requirement {
@@ -27,9 +28,6 @@ export interface Decision {
   trace: readonly Considered[];
 }
 
-const inSet = (rule: RuleId, standards: StandardSet): boolean =>
-  (ruleById(rule).standards as readonly StandardSet[]).includes(standards);
-
 /**
  * Merges what the rules ask for into one figure, by the declared order, and says what became of each.
  * @param requirements at least one that applies in the chosen set, or null is returned
@@ -42,14 +40,14 @@ export function decide(
   const sign = mergeOrder[subject].strictest === 'greatest' ? 1 : -1;
   let winner: Requirement | null = null;
   for (const one of requirements)
-    if (one.applies && inSet(one.rule, standards) && (winner === null || sign * (one.value - winner.value) > 0))
+    if (one.applies && decidesIn(one.rule, standards) && (winner === null || sign * (one.value - winner.value) > 0))
       winner = one;
   if (winner === null) return null;
   const decided = winner;
   const outcomeOf = (one: Requirement): Outcome => {
     if (one === decided) return 'decides';
     if (!one.applies) return 'does-not-apply';
-    if (!inSet(one.rule, standards)) return 'other-standards';
+    if (!decidesIn(one.rule, standards)) return 'other-standards';
     return one.value === decided.value ? 'agrees' : 'less-strict';
   };
   return {

@@ -1,6 +1,7 @@
 import type { Job } from '@sim/estimate/job.ts';
 import type { Plan } from '@sim/estimate/plan-types.ts';
 import { isRuleId, type RuleId } from '@sim/rules/rulebook.ts';
+import { decidesIn } from '@sim/rules/sets.ts';
 
 /**
  * The cautions a job brings: dust and wet mortar on every job with cement, cutting where tile is cut, electrical heat
@@ -15,9 +16,9 @@ export function cautionRules(job: Job, plan: Plan): RuleId[] {
     'safety.mixing-dust': cement,
     'safety.silica': true,
     'safety.cement': cement,
-    'safety.chromium': cement && job.standards === 'iso-en',
+    'safety.chromium': cement && decidesIn('safety.chromium', job.standards),
     'safety.saw': true,
-    'safety.saw-table': job.standards === 'north-america',
+    'safety.saw-table': decidesIn('safety.saw-table', job.standards),
     'safety.heat': job.areas.some((area) => area.heated || area.membrane === 'heated-mat'),
     'safety.panels': job.areas.some((area) => area.tile.lengthMm * area.tile.widthMm >= 1e6),
     'safety.knees': job.areas.some((area) => area.surface === 'floor'),

@@ -1,6 +1,7 @@
 import type { UnitSystem } from '@sim/units/format.ts';
 
 import { areaBoxIds, jobBoxIds, type AreaBoxId, type JobBoxId } from './catalogue.ts';
+import { setForUnits } from '@sim/rules/sets.ts';
 
 /**
  * What stands in the form: the text of every box exactly as typed, so that nothing is lost when a box is refused. An
@@ -52,7 +53,7 @@ export const freshDraft = (units: UnitSystem): Draft => ({
   version: 1,
   units,
   title: '',
-  job: { ...blankJob(), standards: units === 'imperial' ? 'north-america' : 'iso-en' },
+  job: { ...blankJob(), standards: setForUnits(units) },
   areas: [{ id: 1, boxes: startArea(units) }],
 });
 

@@ -3,6 +3,7 @@ import { readNumber } from '@site/islands/job/read-number.ts';
 import type { pulls } from '@site/messages/en/desk.ts';
 import type { UnitSystem } from '@sim/units/format.ts';
 import { parseLength } from '@sim/units/parse-length.ts';
+import { setForUnits } from '@sim/rules/sets.ts';
 
 /** The boxes of the form as typed. */
 export interface PullForm {
@@ -24,7 +25,7 @@ export type PullBox = 'learner' | 'length' | 'width' | 'thickness' | 'predicted'
 export const freshPullForm = (units: UnitSystem, day: string): PullForm => ({
   learner: '',
   day,
-  standards: units === 'imperial' ? 'north-america' : 'iso-en',
+  standards: setForUnits(units),
   exposure: 'interior-dry',
   surface: 'floor',
   material: 'porcelain',
