@@ -28,7 +28,7 @@ export const MOST_ROUNDS = 50;
 /** Hand-ins of one round that are kept. */
 export const MOST_HAND_INS = 1000;
 
-const schema = z.strictObject({
+export const deskBookSchema = z.strictObject({
   ridgeToBed: z.literal('desk'),
   version: z.literal(1),
   rounds: listOf(
@@ -44,18 +44,21 @@ const schema = z.strictObject({
 });
 
 /** The book as it is kept and carried. */
-export const writeBook = (book: DeskBook): unknown => ({
+export const writeBook = (book: DeskBook): z.infer<typeof deskBookSchema> => ({
   ridgeToBed: 'desk',
   version: 1,
-  rounds: book.rounds.map(({ round, title, seats, lines }) => ({ round: writeRound(round), title, seats, lines })),
+  rounds: book.rounds.map(({ round, title, seats, lines }) => ({
+    round: writeRound(round),
+    title,
+    seats: [...seats],
+    lines: [...lines],
+  })),
 });
 
-/** Reads a kept or carried book; a round or hand-in in it that cannot be read is left out and counted. */
-export function readBook(input: unknown): Reading<{ book: DeskBook; lost: number }> {
-  const reading = read(schema, input);
-  if (!reading.ok) return reading;
+/** The rounds as they were written; one, or a hand-in in it, that cannot be read is left out and counted. */
+export function openBook(written: z.infer<typeof deskBookSchema>['rounds']): { book: DeskBook; lost: number } {
   let lost = 0;
-  const rounds = reading.value.rounds.flatMap((kept): DeskRound[] => {
+  const rounds = written.flatMap((kept): DeskRound[] => {
     const round = readRound(kept.round);
     if (!round) {
       lost += 1;
@@ -76,5 +79,11 @@ export function readBook(input: unknown): Reading<{ book: DeskBook; lost: number
       },
     ];
   });
-  return { ok: true, value: { book: { version: 1, rounds }, lost } };
+  return { book: { version: 1, rounds }, lost };
+}
+
+/** Reads a kept book. */
+export function readBook(input: unknown): Reading<{ book: DeskBook; lost: number }> {
+  const reading = read(deskBookSchema, input);
+  return reading.ok ? { ok: true, value: openBook(reading.value.rounds) } : reading;
 }

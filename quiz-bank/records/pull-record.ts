@@ -11,6 +11,10 @@ import { standardSets } from '../../simulations/rules/rule.ts';
 import type { UnitSystem } from '../../simulations/units/format.ts';
 import { cleanName } from './clean-text.ts';
 import { readOutline } from './outline.ts';
+import { plateTestSchema } from './plate-test.ts';
+
+/** Pressed only; moved across the ridges there and back; moved along them. */
+export const waysOfSetting = ['pressed', 'across', 'along'] as const;
 
 /** The grid a tile's back is counted on: fine enough for a void of a couple of inches on a two-foot tile. */
 export const GRID = 12;
@@ -43,7 +47,19 @@ const schema = z.strictObject({
     MOST_TILES,
   ),
   photo: yesOrNo(),
+  /** Which notch combed the bed; null where nobody told. */
+  notch: z.nullable(textUpTo(40)),
+  /** How the tile was set; null where nobody told. */
+  setBy: z.nullable(oneOf(waysOfSetting)),
+  buttered: yesOrNo(),
+  /** The two-plate test of the mortar under it; null where none was made. */
+  plates: z.nullable(plateTestSchema),
 });
+
+/** What the fields of later versions mean in a record that was kept before there were any. */
+const notTold = { notch: null, setBy: null, buttered: false, plates: null };
+const isPlain = (value: unknown): value is object =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** A hands-on pull test of one learner. Lengths mm. */
 export type PullRecord = z.infer<typeof schema>;
@@ -56,15 +72,20 @@ export const freshTile = (): MarkedPull => ({
   backCoatOnly: false,
 });
 
-/** Reads kept or carried records; one that cannot be read is left out and counted. */
+/** Reads kept or carried records; one that cannot be read, or stands there twice, is left out and counted. */
 export function readRecords(input: unknown): { records: PullRecord[]; lost: number } {
   if (!Array.isArray(input)) return { records: [], lost: 0 };
-  const readings: Reading<PullRecord>[] = input.slice(0, MOST_RECORDS).map((one) => read(schema, one));
-  const records = readings.flatMap((one) =>
-    one.ok && one.value.tiles.every(({ columns, rows, marks }) => marks.length === columns * rows)
+  const readings: Reading<PullRecord>[] = input
+    .slice(0, MOST_RECORDS)
+    .map((one) => read(schema, isPlain(one) ? { ...notTold, ...one } : one));
+  const ids = new Set<string>();
+  const records = readings.flatMap((one) => {
+    if (!one.ok || ids.has(one.value.id)) return [];
+    ids.add(one.value.id);
+    return one.value.tiles.every(({ columns, rows, marks }) => marks.length === columns * rows)
       ? [{ ...one.value, learner: cleanName(one.value.learner) }]
-      : [],
-  );
+      : [];
+  });
   return { records, lost: input.length - records.length };
 }
 
@@ -91,18 +112,4 @@ export function judgeRecord(record: PullRecord, units: UnitSystem): Judgement {
   const reading = readPull({ standards, exposure, surface, material, thicknessMm, pulls: outlinesOf(record) });
   if (!reading.ok) throw new Error(reading.faults.map(({ path, problem }) => `${path} ${problem}`).join('; '));
   return judgePull(reading.value.pull, { units }, reading.value.assumed);
-}
-
-/** Prediction against measurement over a class: how many, the mean difference and its spread, all in shares. */
-export function predictionsOf(records: readonly PullRecord[]): {
-  count: number;
-  bias: number | null;
-  spread: number | null;
-} {
-  const off = records.flatMap((one) => (one.predicted === null ? [] : [one.predicted - measuredCoverage(one)]));
-  if (off.length === 0) return { count: 0, bias: null, spread: null };
-  const bias = off.reduce((sum, one) => sum + one, 0) / off.length;
-  const spread =
-    off.length < 2 ? null : Math.sqrt(off.reduce((sum, one) => sum + (one - bias) ** 2, 0) / (off.length - 1));
-  return { count: off.length, bias, spread };
 }

@@ -47,7 +47,7 @@ export function allowedWarp(tile: JobTile, edgeMm: number, standards: StandardSe
 }
 
 /** Kilograms to a square metre, from the published weights by material. */
-export function tileKgM2(tile: JobTile): number {
+export function tileKgM2(tile: Pick<JobTile, 'material' | 'thicknessMm'>): number {
   const perMm = {
     porcelain: valueOf('tile.weights', 'porcelain10') / 10,
     ceramic: valueOf('tile.weights', 'ceramic10') / 10,

@@ -1,6 +1,8 @@
 import { bank } from '@quiz/bank.ts';
 import { readBook, writeBook } from '@quiz/records/desk-book.ts';
 import { readHandInText, writeHandIn, writeHandInFile, type HandIn } from '@quiz/records/hand-in.ts';
+import { readDeskFile, writeDeskFile, type DeskFile } from '@quiz/records/desk-file.ts';
+import { forecastsOf, predictionsOf } from '@quiz/records/pull-forecast.ts';
 import { readRecords } from '@quiz/records/pull-record.ts';
 import { writeRound, readRound, type ClassRound } from '@quiz/records/class-round.ts';
 import { dueOf, freshCard, mergeCrew, readCrew, writeCrew, type CrewBook } from '@site/islands/crew/card.ts';
@@ -158,6 +160,26 @@ export const pageReaders: readonly Reader[] = [
         return reading.ok ? { state: 'taken', value: reading.value.book } : refused(reading.faults);
       }),
     write: (book: never) => JSON.stringify(writeBook(book)),
+  },
+  {
+    name: "the whole desk's file",
+    good: [
+      writeDeskFile({
+        book: { version: 1, rounds: [{ round: classRound, title: '', seats: ['Ada'], lines: [], handIns: [] }] },
+        records: readRecords(pulls).records,
+        plates: { volumeMl: 50, massKg: 2, diameterMm: 96 },
+        photos: {},
+      }),
+    ],
+    json: true,
+    read: (text) =>
+      parsed(text, (value) => {
+        const reading = readDeskFile(value);
+        if (!reading.ok) return refused(reading.faults);
+        return { state: 'taken', value: { ...reading.value, lost: 0 } };
+      }),
+    write: (desk: DeskFile) => writeDeskFile(desk),
+    use: (desk: DeskFile) => [predictionsOf(desk.records), forecastsOf(desk.records)],
   },
   {
     name: 'records of pulled tiles',

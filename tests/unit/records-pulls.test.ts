@@ -1,14 +1,8 @@
 import { describe, expect, test } from 'vitest';
 
 import { readOutline } from '@quiz/records/outline.ts';
-import {
-  freshTile,
-  judgeRecord,
-  measuredCoverage,
-  predictionsOf,
-  readRecords,
-  type PullRecord,
-} from '@quiz/records/pull-record.ts';
+import { predictionsOf } from '@quiz/records/pull-forecast.ts';
+import { freshTile, judgeRecord, measuredCoverage, readRecords, type PullRecord } from '@quiz/records/pull-record.ts';
 
 /** An outline as a picture: `#` bare, `.` mortar. */
 const drawn = (...lines: string[]) => ({
@@ -19,7 +13,8 @@ const drawn = (...lines: string[]) => ({
 
 const record = (marks: string[], more: Partial<PullRecord> = {}): PullRecord => ({
   id: 'a', learner: 'Ada', day: '2026-11-30', standards: 'north-america', exposure: 'interior-dry', surface: 'floor',
-  material: 'porcelain', lengthMm: 300, widthMm: 300, thicknessMm: 9, predicted: null, photo: false,
+  material: 'porcelain', lengthMm: 300, widthMm: 300, thicknessMm: 9, predicted: null, photo: false, notch: null,
+  setBy: null, buttered: false, plates: null,
   tiles: marks.map((one) => ({ columns: 4, rows: 4, marks: one, backCoatOnly: false })),
   ...more,
 }); // prettier-ignore
@@ -77,9 +72,15 @@ describe('a hands-on record', () => {
       { ...good, day: 'x' },
       null,
       'x',
+      good,
     ]);
     expect(records).toEqual([good]);
-    expect(lost).toBe(4);
+    expect(lost).toBe(5);
     expect(readRecords('nonsense').records).toEqual([]);
+  });
+  test('kept before anybody was asked for notch, way and mortar, is read as not told', () => {
+    const later = ['notch', 'setBy', 'buttered', 'plates'];
+    const old = Object.entries(record([full])).filter(([name]) => !later.includes(name));
+    expect(readRecords([Object.fromEntries(old)])).toEqual({ records: [record([full])], lost: 0 });
   });
 });

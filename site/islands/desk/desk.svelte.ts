@@ -4,11 +4,11 @@ import { collect, type Dropped, type Refused, type Taken } from '@quiz/records/c
 import { readBook, writeBook, MOST_ROUNDS, type DeskBook, type DeskRound } from '@quiz/records/desk-book.ts';
 import { writeHandIn } from '@quiz/records/hand-in.ts';
 
-import { openDeskStore, type DeskStore } from './store.ts';
+import type { DeskStore } from './store.ts';
 
 const BOOK = 'book';
 
-export type DeskNotice = 'kept' | 'notKept' | 'someLost' | 'badFile' | 'erased' | null;
+export type DeskNotice = 'kept' | 'notKept' | 'someLost' | 'photosLeft' | 'badFile' | 'erased' | null;
 
 /** The instructor's book: rounds set, seats, hand-ins; kept in this browser as it changes. */
 export class Desk {
@@ -26,14 +26,14 @@ export class Desk {
     return this.book.rounds[this.open] ?? null;
   }
 
-  async start(): Promise<void> {
-    this.#store = await openDeskStore();
-    const reading = readBook(await this.#store.get(BOOK));
+  async start(store: DeskStore): Promise<void> {
+    this.#store = store;
+    const reading = readBook(await store.get(BOOK));
     if (reading.ok) {
       this.book = reading.value.book;
       if (reading.value.lost > 0) this.notice = 'someLost';
     }
-    if (!this.#store.lasting) this.notice = 'notKept';
+    if (!store.lasting) this.notice = 'notKept';
     this.ready = true;
   }
 
@@ -89,25 +89,10 @@ export class Desk {
     await this.#keep({ ...this.book, rounds });
   }
 
-  asFile(): string {
-    return `${JSON.stringify(writeBook(this.book), null, 1)}\n`;
-  }
-
-  /** Brings in a saved book: rounds this desk lacks are added, hand-ins it lacks join their round. */
-  async bringIn(text: string): Promise<void> {
-    let value: unknown = null;
-    try {
-      value = JSON.parse(text);
-    } catch {
-      // not JSON: read as nothing below, and said so
-    }
-    const reading = readBook(value);
-    if (!reading.ok) {
-      this.notice = 'badFile';
-      return;
-    }
+  /** Joins a saved book: rounds this desk lacks are added, hand-ins it lacks join their round. @returns whether it lasts */
+  async join(book: DeskBook): Promise<boolean> {
     const rounds = [...this.book.rounds];
-    for (const theirs of reading.value.book.rounds) {
+    for (const theirs of book.rounds) {
       const at = rounds.findIndex((one) => writeRound(one.round) === writeRound(theirs.round));
       const ours = rounds[at];
       if (!ours) {
@@ -124,7 +109,7 @@ export class Desk {
       };
     }
     await this.#keep({ ...this.book, rounds: rounds.slice(0, MOST_ROUNDS) });
-    if (reading.value.lost > 0) this.notice = 'someLost';
+    return this.notice === 'kept';
   }
 
   async eraseAll(): Promise<void> {

@@ -1,17 +1,20 @@
 import { MOST_FILE_BYTES, type Dropped } from '@quiz/records/collect.ts';
 
-/** A file as the intake takes it: its text is read only when its size is fit, and only as UTF-8. */
+/** A file's text, read only when its size is fit, and only as UTF-8. */
+export async function textOf(file: File, mostBytes: number): Promise<string | null> {
+  if (file.size > mostBytes) return null;
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(await file.arrayBuffer());
+  } catch {
+    return null; // not text, or a folder that cannot be read
+  }
+}
+
+/** A file as the intake takes it. */
 export const droppedFile = (file: File): Dropped => ({
   name: file.name,
   bytes: file.size,
-  text: async () => {
-    if (file.size > MOST_FILE_BYTES) return null;
-    try {
-      return new TextDecoder('utf-8', { fatal: true }).decode(await file.arrayBuffer());
-    } catch {
-      return null; // not text, or a folder that cannot be read
-    }
-  },
+  text: () => textOf(file, MOST_FILE_BYTES),
 });
 
 /** Pasted or scanned text, under a name to call it by. */

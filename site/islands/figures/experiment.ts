@@ -1,6 +1,7 @@
 import { coverageAfterSlide, coverageUnder, type Ridges } from '@sim/bed/ridge-law.ts';
 import { yieldFromPatty } from '@sim/mortar/two-plate.ts';
 import { rootOfRising } from '@sim/numbers/find-root.ts';
+import { GRAVITY } from '@sim/numbers/physics.ts';
 import { meanBedMm, pitchMm } from '@sim/trowel/notch.ts';
 import type { TrowelSetup } from '@sim/bed/types.ts';
 
@@ -27,7 +28,6 @@ export interface Cell {
   way: Way;
 }
 
-const GRAVITY = 9.80665;
 /** The two-plate test the class runs: 50 mL under two kilograms. */
 export const plates = { volumeMm3: 50_000, forceN: 2 * GRAVITY };
 /** Plastic viscosity of a common mortar, Pa·s, and a slow hand, mm/s (both from memory). */

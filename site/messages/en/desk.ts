@@ -139,17 +139,22 @@ export const desk = {
   },
   keep: {
     save: 'Save the desk as a file',
+    holds:
+      'The file holds rounds, names, hand-ins, hands-on records and their photos. Brought in on another device, it joins what is there.',
+    working: 'Working on the file',
     bring: 'Bring in a saved desk',
     erase: 'Erase everything of the desk',
     eraseSure: 'Yes, erase it all',
     eraseNot: 'Keep it',
-    eraseAsk: 'Rounds, names, hand-ins and photos on this device will be gone. Save a file first if you may want them.',
+    eraseAsk:
+      'Rounds, names, hand-ins, hands-on records and photos on this device will be gone. Save a file first if you may want them.',
   },
   notices: {
     kept: 'Kept in this browser.',
     notKept:
       'This browser keeps nothing (a private window, or its storage is full): save the desk as a file before you close the page.',
     someLost: 'Some kept entries could not be read and were left out.',
+    photosLeft: 'The file is saved, but not all photos fit into it: the oldest were left out of the file.',
     badFile: 'That file is not a saved desk; nothing was changed.',
     erased: 'Everything of the desk was erased.',
   },
@@ -192,14 +197,25 @@ export const pulls = {
   removeShort: 'Take out',
   none: 'No record yet.',
   classPredictions: (count: number, bias: string, spread: string) =>
-    `${count} predictions: on average ${bias} points too high or (−) too low, spread ${spread} points.`,
-  plates: 'The mortar: two-plate test',
+    `${count === 1 ? 'One prediction' : `${count} predictions`}: on average ${bias} points too high or (−) too low, spread ${spread} points.`,
+  notch: 'Notch',
+  notTold: 'Not told',
+  setBy: 'How it was set',
+  ways: { pressed: 'Pressed only', across: 'Moved across the ridges', along: 'Moved along the ridges' },
+  buttered: 'Back buttered',
+  foretold: 'Foretold',
+  foretoldRange: (low: string, high: string) => `${low} to ${high}`,
+  foretoldSays:
+    'Foretold: the ridge law for this notch and this way of setting, straight ridges under a flat tile, from a light hand to a strong one, with the mortar as the two-plate test has it. A model’s figure, not tested against measurements: where it and the pulls part, believe the pulls.',
+  classForecasts: (count: number, bias: string, spread: string) =>
+    `${count === 1 ? 'One pull' : `${count} pulls`} foretold: on average ${bias} points too high or (−) too low, spread ${spread} points.`,
+  plates: 'The mortar of the class: two-plate test',
   platesHint:
-    'A measured volume of fresh mortar between two plates, a weight on top, the diameter when it has come to rest.',
+    'A measured volume of fresh mortar between two plates, a weight on top, the diameter when it has come to rest. It is kept with each record from then on, and the forecast reckons with it.',
   volume: 'Volume, millilitres',
   load: 'Weight on top, plate included',
   diameter: 'Diameter of the patty',
-  platesSay: (pascal: string, words: string) => `Yield stress ${pascal} Pa: a mix that ${words}.`,
+  platesSay: (stress: string, words: string) => `It starts to move at ${stress}: a mix that ${words}.`,
   mixes: { slumps: 'slumps', holds: 'holds a ridge', stiff: 'is stiff' },
   photoShow: 'Photo',
   faults: {
@@ -208,6 +224,7 @@ export const pulls = {
     share: 'Give a percentage from 0 to 100, or leave it empty.',
     range: 'The judge takes no tile of this size or thickness.',
     number: 'Give a number above zero.',
+    platesRange: 'These figures are outside what the test can read. Check the units.',
   },
 } as const;
 

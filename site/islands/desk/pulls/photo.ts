@@ -17,3 +17,18 @@ export async function smallPhoto(file: Blob): Promise<Blob> {
     canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error('no picture'))), 'image/jpeg', 0.8),
   );
 }
+
+/** A photo as base64, for a file. */
+export async function photoText(photo: Blob): Promise<string> {
+  const bytes = new Uint8Array(await photo.arrayBuffer());
+  let binary = '';
+  // A call takes only so many arguments.
+  for (let at = 0; at < bytes.length; at += 8192) binary += String.fromCharCode(...bytes.subarray(at, at + 8192));
+  return btoa(binary);
+}
+
+/** The photo that a file holds as base64; always called a JPEG, so that no browser takes it for a page. */
+export const photoFromText = (text: string | undefined): Blob | null =>
+  text === undefined
+    ? null
+    : new Blob([Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0))], { type: 'image/jpeg' });

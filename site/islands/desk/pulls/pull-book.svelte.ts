@@ -1,19 +1,24 @@
+import { readPlateTest, type PlateTest } from '@quiz/records/plate-test.ts';
 import { MOST_RECORDS, readRecords, type PullRecord } from '@quiz/records/pull-record.ts';
-import { openDeskStore, type DeskStore } from '@site/islands/desk/store.ts';
+import type { DeskStore } from '@site/islands/desk/store.ts';
 
 const KEY = 'pulls';
+const PLATES = 'plates';
 const photoKey = (id: string): string => `photo:${id}`;
 
-/** The hands-on records of the class and their photos, kept beside the desk's book. */
+/** The hands-on records of the class, the test of its mortar and the photos, kept beside the desk's book. */
 export class PullBook {
   #store: DeskStore | null = null;
   records: readonly PullRecord[] = $state.raw([]);
+  /** The mortar that the next records are kept with. */
+  plates: PlateTest | null = $state.raw(null);
   lasts: boolean = $state(true);
 
-  async start(): Promise<void> {
-    this.#store = await openDeskStore();
-    this.lasts = this.#store.lasting;
-    this.records = readRecords(await this.#store.get(KEY)).records;
+  async start(store: DeskStore): Promise<void> {
+    this.#store = store;
+    this.lasts = store.lasting;
+    this.records = readRecords(await store.get(KEY)).records;
+    this.plates = readPlateTest(await store.get(PLATES));
   }
 
   async add(record: PullRecord, photo: Blob | null): Promise<void> {
@@ -26,9 +31,41 @@ export class PullBook {
     await this.#keep(this.records.filter((record) => record.id !== id));
   }
 
+  async setPlates(plates: PlateTest | null): Promise<void> {
+    this.plates = plates;
+    this.lasts = (await this.#store?.put(PLATES, plates)) ?? false;
+  }
+
   async photo(id: string): Promise<Blob | null> {
     const kept = await this.#store?.get(photoKey(id));
     return kept instanceof Blob ? kept : null;
+  }
+
+  /**
+   * Joins records of another desk to these; one that is here already stays as it is.
+   * @returns how many found no room
+   */
+  async join(
+    records: readonly PullRecord[],
+    plates: PlateTest | null,
+    photo: (id: string) => Blob | null,
+  ): Promise<number> {
+    const here = this.records.map(({ id }) => id);
+    const fresh = records.filter(({ id }) => !here.includes(id));
+    const fit = fresh.slice(0, MOST_RECORDS - here.length);
+    for (const { id } of fit) {
+      const picture = photo(id);
+      if (picture) await this.#store?.put(photoKey(id), picture);
+    }
+    if (this.plates === null && plates !== null) await this.setPlates(plates);
+    await this.#keep([...this.records, ...fit]);
+    return fresh.length - fit.length;
+  }
+
+  /** Forgets what this page still holds after the store was erased. */
+  forget(): void {
+    this.records = [];
+    this.plates = null;
   }
 
   async #keep(records: readonly PullRecord[]): Promise<void> {

@@ -17,6 +17,10 @@ export interface PullForm {
   width: string;
   thickness: string;
   predicted: string;
+  /** Id of the notch; empty: not told. */
+  notch: string;
+  setBy: NonNullable<PullRecord['setBy']> | '';
+  buttered: boolean;
   tiles: MarkedPull[];
 }
 
@@ -33,6 +37,9 @@ export const freshPullForm = (units: UnitSystem, day: string): PullForm => ({
   width: units === 'imperial' ? '12' : '300',
   thickness: units === 'imperial' ? '3/8' : '9',
   predicted: '',
+  notch: '',
+  setBy: '',
+  buttered: false,
   tiles: [freshTile(), freshTile(), freshTile()],
 });
 
@@ -43,12 +50,14 @@ function shareIn(text: string): number | null | undefined {
   return read.ok && read.value >= 0 && read.value <= 100 ? read.value / 100 : undefined;
 }
 
+/** What goes with the form's boxes into a record. */
+export type Beside = Pick<PullRecord, 'id' | 'photo' | 'plates'>;
+
 /** Reads the form; a box that cannot be read gets its sentence and nothing is kept. */
 export function readPullForm(
   form: PullForm,
   units: UnitSystem,
-  id: string,
-  photo: boolean,
+  beside: Beside,
   say: (typeof pulls)['faults'],
 ): { record: PullRecord | null; faults: Partial<Record<PullBox, string>> } {
   const length = (text: string): number | null => parseLength(text, units === 'imperial' ? 'in' : 'mm');
@@ -67,11 +76,11 @@ export function readPullForm(
     Record<PullBox, string>
   >;
   if (Object.keys(faults).length > 0) return { record: null, faults };
-  const { learner, day, standards, exposure, surface, material, tiles } = form;
+  const { learner, day, standards, exposure, surface, material, notch, setBy, buttered, tiles } = form;
   return {
     faults,
     record: {
-      id,
+      ...beside,
       learner: learner.trim(),
       day,
       standards,
@@ -82,8 +91,10 @@ export function readPullForm(
       widthMm: sides.width ?? 0,
       thicknessMm: sides.thickness ?? 0,
       predicted: predicted ?? null,
+      notch: notch === '' ? null : notch,
+      setBy: setBy === '' ? null : setBy,
+      buttered,
       tiles,
-      photo,
     },
   };
 }
