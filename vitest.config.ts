@@ -9,7 +9,7 @@ export default defineConfig({
     alias: { '@xapi/cmi5': fileURLToPath(new URL('node_modules/@xapi/cmi5/dist/Cmi5.esm.js', import.meta.url)) },
   },
   test: {
-    include: ['tests/{unit,reference,property,fuzz}/**/*.test.ts'],
+    include: ['tests/{unit,reference,property,fuzz,adding}/**/*.test.ts'],
     testTimeout: 60_000,
     maxWorkers: 2,
   },

@@ -6,6 +6,9 @@ import { ruleById, type RuleId, valueOf } from './rulebook.ts';
 
 /** What comes with a set of standards besides the rules that name it. */
 export interface SetHabits {
+  /** Another set whose rules decide here too, all but those in `without`. */
+  basedOn: StandardSet | null;
+  without: readonly RuleId[];
   /** How its readers measure. */
   units: UnitSystem;
   /** Whose `mass` is the bag sold there. */
@@ -27,6 +30,8 @@ type WarpRule = 'warp.rectified' | 'warp.calibrated' | 'warp.porcelain' | 'iso.f
 
 export const setHabits: Readonly<Record<StandardSet, SetHabits>> = {
   'north-america': {
+    basedOn: null,
+    without: [],
     units: 'imperial',
     bag: 'bag.north-america',
     climate: 'time.temperature',
@@ -37,6 +42,8 @@ export const setHabits: Readonly<Record<StandardSet, SetHabits>> = {
     usual: { jointMm: inches(1 / 8), thicknessMm: inches(3 / 8) },
   },
   'iso-en': {
+    basedOn: null,
+    without: [],
     units: 'metric',
     bag: 'bag.elsewhere',
     climate: 'time.temperature-en',
@@ -48,9 +55,12 @@ export const setHabits: Readonly<Record<StandardSet, SetHabits>> = {
   },
 };
 
-/** Whether a rule decides by a set of standards. */
-export const decidesIn = (rule: RuleId, standards: StandardSet): boolean =>
-  (ruleById(rule).standards as readonly StandardSet[]).includes(standards);
+/** Whether a rule decides by a set of standards: it names the set, or the set takes it from the one it is based on. */
+export function decidesIn(rule: RuleId, standards: StandardSet): boolean {
+  if ((ruleById(rule).standards as readonly StandardSet[]).includes(standards)) return true;
+  const { basedOn, without } = setHabits[standards];
+  return basedOn !== null && !without.includes(rule) && decidesIn(rule, basedOn);
+}
 
 /** The set that someone who measures so most likely works by: the first of those units. */
 export const setForUnits = (units: UnitSystem): StandardSet =>

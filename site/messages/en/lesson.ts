@@ -1,7 +1,7 @@
 /** Words around a lesson; the lesson's own text stands in its file. */
 export const lesson = {
   module: 'Module',
-  of: 'of 16',
+  of: 'of {all}',
   minutes: 'minutes',
   outcomes: 'After this you can',
   sources: 'Sources of this module',

@@ -46,7 +46,7 @@ export const statusMeaning: Record<RuleStatus, string> = {
   'from-memory': 'Remembered and not found in print. Check it before you rely on it.',
 };
 
-/** Names of the two sets of standards. */
+/** Names of the sets of standards. */
 export const standardWords = { 'north-america': 'North America', 'iso-en': 'ISO and EN' } as const;
 
 /** Subjects of the rules in order, by the beginning of a rule’s id. */
