@@ -30,3 +30,15 @@ test('the list narrows by words and by status, and says how many are left', asyn
   const memory = allRules().filter((rule) => rule.source.status === 'from-memory').length;
   await expect(page.getByText(`${memory} of ${all} rules shown`)).toBeVisible();
 });
+
+test('a rule far down is reached by its link, and paper shows every rule', async ({ page }) => {
+  await page.goto('/sources/#safety.lifting');
+  const far = page.locator('[id="safety.lifting"]');
+  await expect(far).toBeInViewport();
+  await expect(far.locator('h3')).toBeVisible();
+  await page.emulateMedia({ media: 'print' });
+  const shown = await page
+    .locator('.source-entry')
+    .evaluateAll((all) => all.filter((one) => getComputedStyle(one).contentVisibility === 'visible').length);
+  expect(shown).toBe(allRules().length);
+});
