@@ -1,8 +1,10 @@
 // `npm test`: installs what is missing (a browser too), then every check in order; the first that fails ends it.
 import { spawnSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
 
 import { ensureBrowser } from './browser.mjs';
 import { ensurePackages, root } from './packages.mjs';
+import { TIMES_FILE } from './times.mjs';
 
 const steps = [
   ['types', 'npm', ['run', '-s', 'check']],
@@ -22,6 +24,7 @@ try {
   process.exit(1);
 }
 let passed = 0;
+const times = [];
 for (const [name, command, args] of steps) {
   const begun = Date.now();
   process.stdout.write(`\n== ${name}\n`);
@@ -31,6 +34,9 @@ for (const [name, command, args] of steps) {
     process.exit(1);
   }
   passed += 1;
-  process.stdout.write(`== ${name}: ${Math.round((Date.now() - begun) / 1000)} s\n`);
+  const seconds = Math.round((Date.now() - begun) / 1000);
+  times.push([name, seconds]);
+  process.stdout.write(`== ${name}: ${seconds} s\n`);
 }
+writeFileSync(TIMES_FILE, JSON.stringify(times));
 process.stdout.write(`\n${passed} passed, 0 failed\n`);

@@ -1,28 +1,51 @@
-// `npm run bench`: what the solver, the questions and the pages cost, each beside its budget; `--json` for machines.
-// Timings are this machine's and need it quiet; nothing here is a test. The pages need a built site (`npm run build`).
-import { existsSync } from 'node:fs';
+// `npm run bench`: what the solver, the questions, the desk and the pages cost, each beside its budget. `--only word`
+// measures the parts whose name holds the word, `--json` prints for machines, `--write` writes RESULTS.md beside this
+// file. Timings are this machine's and need it quiet; nothing here is a test. The pages need `npm run build`.
+import { existsSync, writeFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
 
-import { marchRows } from './marches.ts';
-import { pageRows } from './pages.ts';
-import { measureLearners, measureMaking } from './quiz-learners.ts';
-import { solverRows } from './solver.ts';
+import type { Browser } from '@playwright/test';
 
-const solver = solverRows();
-const marches = marchRows();
-const making = measureMaking();
-const learners = measureLearners(500);
-const pages = existsSync('dist/index.html') ? await pageRows() : [];
-if (process.argv.includes('--json'))
-  process.stdout.write(`${JSON.stringify({ solver, marches, making, learners, pages })}\n`);
-else {
-  console.log('Bed solver: press and four strokes, beside its budget');
-  console.table(solver);
-  console.log('The march of one pressure field beside a binary-heap march of the same');
-  console.table(marches);
-  console.log('Making one question');
-  console.table([making]);
-  console.log('Simulated learners: who is named rightly');
-  console.table(learners);
-  if (pages.length > 0) console.table(pages);
-  else console.log('The pages are measured once the site is built: npm run build');
-}
+import { benchPageSection } from './bench-page.ts';
+import { buildsSection } from './builds.ts';
+import { inChromium } from './chromium.ts';
+import { deskSection } from './desk.ts';
+import { marchSection } from './marches.ts';
+import { pagesSection } from './pages.ts';
+import { learnersSection, makingSection } from './questions.ts';
+import { resultsPage } from './results-page.ts';
+import { print, type Section } from './section.ts';
+import { cellsSection, solverSection } from './solver.ts';
+import { workerSection } from './worker-start.ts';
+
+type Part = (browser: Browser, base: string) => Section | Promise<Section>;
+const parts: Record<string, Part> = {
+  solver: solverSection,
+  cells: cellsSection,
+  march: marchSection,
+  worker: workerSection,
+  'bench-page': benchPageSection,
+  pages: pagesSection,
+  making: makingSection,
+  learners: learnersSection,
+  desk: deskSection,
+  builds: buildsSection,
+};
+
+const { values } = parseArgs({
+  options: { only: { type: 'string' }, json: { type: 'boolean' }, write: { type: 'boolean' } },
+});
+const wanted = Object.entries(parts).filter(([name]) => name.includes(values.only ?? ''));
+if (!existsSync('dist/index.html')) throw new Error('Build the site first: npm run build');
+
+const sections = await inChromium(async (browser, base) => {
+  const done: Section[] = [];
+  for (const [, measure] of wanted) {
+    const section = await measure(browser, base);
+    if (!values.json) print(section);
+    done.push(section);
+  }
+  if (values.write) writeFileSync('tests/bench/RESULTS.md', await resultsPage(done, browser.version()));
+  return done;
+});
+if (values.json) process.stdout.write(`${JSON.stringify(sections)}\n`);

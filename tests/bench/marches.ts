@@ -7,8 +7,9 @@ import { classify } from '../../simulations/bed/classify.ts';
 import { FULL } from '../../simulations/bed/grid.ts';
 import { march } from '../../simulations/bed/march.ts';
 import { heapMarch } from './heap-march.ts';
+import type { Section } from './section.ts';
 
-export interface MarchRow {
+interface MarchRow {
   cellMm: number;
   cells: number;
   oursMs: number;
@@ -33,7 +34,7 @@ function middleOf(work: () => void, before: () => void): number {
 }
 
 /** A full even layer under a 12 × 24 in tile at three cell sizes: the whole field is marched. */
-export const marchRows = (): MarchRow[] =>
+const marchRows = (): MarchRow[] =>
   [2.54, 1.27, 0.9].map((cellMm) => {
     const setup = defaultSetup();
     Object.assign(setup.tile, { lengthMm: 610, widthMm: 305, bowLengthMm: 0 });
@@ -71,3 +72,9 @@ export const marchRows = (): MarchRow[] =>
       differs: Number((off / most).toPrecision(2)),
     };
   });
+
+export const marchSection = (): Section => ({
+  title: 'The march of one pressure field beside a binary-heap march of the same',
+  says: 'A full even layer under a 12 × 24 in tile, the whole field at once, in the same process: `ratio` is the heap’s time over ours, `differs` the greatest difference of pressure as a share of the greatest pressure.',
+  rows: marchRows(),
+});

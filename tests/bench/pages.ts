@@ -2,14 +2,13 @@
  * What a page costs a phone: first paint, largest paint and compressed script, on the built site with the processor
  * slowed four times and a slow mobile network. Needs `npm run build`; a budget beside each figure.
  */
-import { existsSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 
-import { chromium, type Browser } from '@playwright/test';
+import type { Browser } from '@playwright/test';
 
-import { serve } from '../browser/static-server.ts';
+import type { Section } from './section.ts';
 
-export interface PageRow {
+interface PageRow {
   page: string;
   firstPaintMs: number;
   largestPaintMs: number;
@@ -20,7 +19,7 @@ export interface PageRow {
 
 /** A phone of some years ago on a weak signal: 1.6 Mbit/s down, 150 ms there and back. */
 const PHONE = { width: 360, height: 780, slowdown: 4, downBytesPerS: 200_000, latencyMs: 150 };
-export const BUDGET = { firstPaintMs: 1800, largestPaintMs: 2500, scriptKb: 60 };
+const BUDGET = { firstPaintMs: 1800, largestPaintMs: 2500, scriptKb: 60 };
 
 const PAGES = [
   '/',
@@ -31,7 +30,6 @@ const PAGES = [
   '/bench/',
   '/sources/',
 ];
-const SYSTEM = ['/usr/bin/chromium', '/usr/bin/chromium-browser'].find((path) => existsSync(path));
 
 async function measure(browser: Browser, base: string, path: string): Promise<PageRow> {
   const context = await browser.newContext({ viewport: PHONE, serviceWorkers: 'block' });
@@ -85,15 +83,12 @@ async function measure(browser: Browser, base: string, path: string): Promise<Pa
 }
 
 /** Measures each page once from an empty cache; the server sends plain files, so the network carries more than a host that compresses. */
-export async function pageRows(): Promise<PageRow[]> {
-  const site = await serve(`${process.cwd()}/dist`);
-  const browser = await chromium.launch({ ...(SYSTEM ? { executablePath: SYSTEM } : {}), args: ['--no-sandbox'] });
-  try {
-    const rows: PageRow[] = [];
-    for (const path of PAGES) rows.push(await measure(browser, site.url, path));
-    return rows;
-  } finally {
-    await browser.close();
-    await site.stop();
-  }
+export async function pagesSection(browser: Browser, base: string): Promise<Section> {
+  const rows: PageRow[] = [];
+  for (const path of PAGES) rows.push(await measure(browser, base, path));
+  return {
+    title: 'Pages on an old phone',
+    says: `360 px wide, the processor slowed four times, 1.6 Mbit/s and 150 ms there and back, nothing in the cache. \`scriptKb\` is compressed script. Budgets: first paint ${BUDGET.firstPaintMs} ms, largest paint ${BUDGET.largestPaintMs} ms, a lesson's script ${BUDGET.scriptKb} kB before a live figure is touched.`,
+    rows,
+  };
 }
