@@ -71,7 +71,11 @@ const useDraft = (one: Draft): unknown => {
 export const pageReaders: readonly Reader[] = [
   {
     name: 'link of a bed',
-    good: [linkOf(startSetup()), `${linkOf(startSetup())}&bow=1.2&do=p90_0_0~s90_6_2_0_20&pieces=2_2_3&comb=fan`],
+    good: [
+      linkOf(startSetup()),
+      `${linkOf(startSetup())}&bow=1.2&do=p90_0_0~s90_6_2_0_20&pieces=2_2_3&comb=fan`,
+      'bed=1&bow=0&back=ribs_25_1_0_0.3&read=a0_1_0~r0_1_0~f0_0_0&floorread=g0_1~g1_2&weather=30_windy_true_dry&patty=2_50_96&yaw=20',
+    ],
     json: false,
     read: (text) => {
       if (!isBedLink(text)) return refused();

@@ -15,7 +15,7 @@ import { slabPlan } from './slab-plan.ts';
 import { makeSlab } from './slab.ts';
 import { tearBed } from './tear.ts';
 import { makeTile, type TileLook } from './tile-model.ts';
-import { backOf, type BackHeight } from './tile-shape.ts';
+import { backOf, type BackHeight } from '../back-of.ts';
 import { makeTrowel } from './trowel-model.ts';
 
 /** Where the tile is held. */
@@ -190,8 +190,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
       if (newTrowel) trowel.shape(setup.trowel);
       if (newFloor) slab.fit(frame, setup.tile.lengthMm, setup.tile.widthMm);
       if (moved) {
-        const unlaid = warpOf(setup.tile, setup.tile.lengthMm, setup.tile.widthMm);
-        tile.shape(setup.tile, frame, unlaid);
+        tile.shape(setup.tile, frame);
         tile.paint(frame, pulled);
         if (pulled) {
           const torn = tearBed(frame);
@@ -220,7 +219,8 @@ export function makeBedModel(first: ViewPalette): BedModel {
     setLook: (look) => tile.setLook(look),
     setTrowel: (place) => {
       trowel.group.visible = place !== null;
-      if (place) trowel.place(place.x, place.y, 0, place.alongDeg);
+      const yaw = held?.setup.trowel.yawDeg ?? 0;
+      if (place) trowel.place(place.x, place.y, 0, place.alongDeg + yaw);
     },
     setNeighbours: (shown) => {
       if (besideShown === shown) return;

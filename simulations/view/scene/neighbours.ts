@@ -4,7 +4,8 @@ import type { TileSetup } from '../../bed/types.ts';
 import { NEIGHBOUR_JOINT_MM, NEIGHBOUR_OFFSET } from '../lippage-seen.ts';
 import type { ViewPalette } from '../palette.ts';
 import type { SlabPlan } from './slab-plan.ts';
-import { tileFace, type BackHeight } from './tile-shape.ts';
+import type { BackHeight } from '../back-of.ts';
+import { tileFace } from './tile-shape.ts';
 
 export interface Neighbours {
   group: Group;

@@ -21,7 +21,8 @@ import { isLaid } from '../laid.ts';
 import { paintMap } from '../map/paint-map.ts';
 import { tileWindow } from '../map/tile-window.ts';
 import type { ViewPalette } from '../palette.ts';
-import { backOf, tileEdges, tileFace, type BackHeight } from './tile-shape.ts';
+import { plainBack } from '../back-of.ts';
+import { hollowBack, tileEdges, tileFace } from './tile-shape.ts';
 
 /** Whether one sees the tile or through it. */
 export type TileLook = 'solid' | 'clear';
@@ -30,7 +31,7 @@ export interface TileModel {
   /** Its origin is the middle of the back's mean plane. */
   group: Group;
   /** Shapes the tile to its set-up and, when laid, to the frame. */
-  shape: (tile: TileSetup, frame: BedFrame, unlaid: BackHeight) => void;
+  shape: (tile: TileSetup, frame: BedFrame) => void;
   /** Paints what the back shows: under a clear tile the contact, on a pulled one the marks. */
   paint: (frame: BedFrame, pulled: boolean) => void;
   setLook: (look: TileLook) => void;
@@ -119,12 +120,12 @@ export function makeTile(first: ViewPalette): TileModel {
   dress();
   return {
     group,
-    shape: (tile, frame, unlaid) => {
-      const height = isLaid(frame) ? backOf(frame) : unlaid;
+    shape: (tile, frame) => {
+      const height = plainBack(tile, frame);
       for (const mesh of [top, sides, under, seen, edges]) mesh.geometry.dispose();
       top.geometry = tileFace(tile, height, 'top');
       sides.geometry = tileFace(tile, height, 'sides');
-      under.geometry = tileFace(tile, height, 'back');
+      under.geometry = tileFace(tile, hollowBack(tile, height), 'back');
       // Seen from above through the tile: the back's plane, facing up, a hair over the mortar that touches it.
       seen.geometry = tileFace({ ...tile, thicknessMm: 0.05 }, height, 'top');
       edges.geometry = tileEdges(tile, height);

@@ -1,9 +1,8 @@
 import { BufferAttribute, BufferGeometry } from 'three';
 
-import type { BedFrame, TileSetup } from '../../bed/types.ts';
-
-/** Height of the tile's back over its mean plane at a place on the tile, mm. */
-export type BackHeight = (x: number, y: number) => number;
+import type { TileSetup } from '../../bed/types.ts';
+import { reliefField } from '../../tile/relief.ts';
+import type { BackHeight } from '../back-of.ts';
 
 /** A piece of tile by its edges, mm from the tile's centre. */
 interface Piece {
@@ -29,21 +28,11 @@ export function piecesOf(tile: TileSetup): Piece[] {
   return found;
 }
 
-/** The back of a laid tile as the frame has it, less its mean height: warp and tilt as they are. */
-export function backOf(frame: BedFrame): BackHeight {
-  const { columns, rows, cellMm, originMm, gapMm, floorMm, offsetMm, tileHeightMm } = frame;
-  return (x, y) => {
-    // The edge of a tile lies between the last cell under it and the first beside it: step inwards to a cell that has a gap.
-    for (let inwards = 0; inwards < 4; inwards++) {
-      const column = Math.round((x + offsetMm[0] - originMm[0]) / cellMm - Math.sign(x) * inwards * 0.5);
-      const row = Math.round((y + offsetMm[1] - originMm[1]) / cellMm - Math.sign(y) * inwards * 0.5);
-      if (column < 0 || row < 0 || column >= columns || row >= rows) continue;
-      const cell = row * columns + column;
-      const gap = gapMm[cell]!;
-      if (!Number.isNaN(gap)) return gap + floorMm[cell]! - tileHeightMm;
-    }
-    return 0;
-  };
+/** The same with the hollows of its relief, seen as sharply as the mesh of the back is fine. */
+export function hollowBack(tile: TileSetup, plain: BackHeight): BackHeight {
+  if (!tile.relief) return plain;
+  const recess = reliefField(tile.relief, tile.relief.pitchMm / STEPS_A_RIB);
+  return (x, y) => plain(x, y) + recess(x, y);
 }
 
 interface Builder {
@@ -64,6 +53,13 @@ function quad(into: Builder, a: Corner, b: Corner, c: Corner, d: Corner): void {
 
 /** Steps of a face along one piece: enough for a bow to look round. */
 const steps = (pieces: number): number => (pieces > 8 ? 2 : pieces > 1 ? 6 : 20);
+/** Steps to a rib or dot of the back, and the most along one piece. */
+const STEPS_A_RIB = 6;
+const MOST_STEPS = 160;
+const stepsOfBack = (tile: TileSetup, long: number, pieces: number): number =>
+  tile.relief
+    ? Math.min(Math.round(MOST_STEPS / Math.sqrt(pieces)), Math.ceil((long / tile.relief.pitchMm) * STEPS_A_RIB))
+    : steps(pieces);
 
 /** Which faces a geometry holds. */
 export type TileFace = 'top' | 'sides' | 'back';
@@ -74,7 +70,6 @@ export type TileFace = 'top' | 'sides' | 'back';
  */
 export function tileFace(tile: TileSetup, back: BackHeight, face: TileFace): BufferGeometry {
   const pieces = piecesOf(tile);
-  const count = steps(pieces.length);
   const into: Builder = { places: [], uvs: [], next: 0 };
   const thick = tile.thicknessMm;
   const flat = (x: number, y: number, up: number): Corner => [
@@ -85,8 +80,11 @@ export function tileFace(tile: TileSetup, back: BackHeight, face: TileFace): Buf
     y / tile.widthMm + 0.5,
   ];
   for (const { left, right, near, far } of pieces) {
+    const fine = face === 'back';
+    const count = fine ? stepsOfBack(tile, right - left, pieces.length) : steps(pieces.length);
+    const deep = fine ? stepsOfBack(tile, far - near, pieces.length) : count;
     const x = (n: number): number => left + ((right - left) * n) / count;
-    const y = (n: number): number => near + ((far - near) * n) / count;
+    const y = (n: number): number => near + ((far - near) * n) / deep;
     for (let n = 0; n < count; n++) {
       if (face === 'sides') {
         const rim: [number, number, number, number][] = [
@@ -110,7 +108,7 @@ export function tileFace(tile: TileSetup, back: BackHeight, face: TileFace): Buf
         }
         continue;
       }
-      for (let m = 0; m < count; m++) {
+      for (let m = 0; m < deep; m++) {
         const up = face === 'top' ? thick : 0;
         const corners = [
           flat(x(n), y(m), up),

@@ -1,9 +1,12 @@
 import { defaultActions } from '@sim/bed/defaults.ts';
+import { readSetup } from '@sim/bed/read-setup.ts';
 import type { BedAction, BedFrame, BedResult, BedSetup } from '@sim/bed/types.ts';
+import type { Fault } from '@sim/input/fault.ts';
 import type { Cut } from '@sim/view/section/profile.ts';
 
 import { BedProgress } from './bed-run.svelte.ts';
 import { atAGlance, startSetup, withCells } from './start-setup.ts';
+import { mortarTold, type Told } from './told.ts';
 import type { Tool } from './tool.ts';
 
 /** Where the learner is in the loop. */
@@ -24,6 +27,8 @@ export interface KeptBed {
 /** Everything the bench knows; components read it and call its methods. */
 export class Bench {
   setup = $state.raw<BedSetup>(startSetup());
+  /** What was told of the mortar in place of the model's numbers: a test, the weather. */
+  told = $state.raw<Told>({});
   stage = $state<Stage>('comb');
   /** The share guessed before the pull, or null while none is given. */
   guess = $state<number | null>(null);
@@ -83,6 +88,30 @@ export class Bench {
     this.change({ [part]: { ...this.setup[part], ...next } }, moving);
   }
 
+  /**
+   * Changes the set-up if it can be made.
+   * @returns why it cannot, or nothing; the bed then stays as it was
+   */
+  ask(next: Partial<BedSetup>, moving = false): Fault[] {
+    const reading = readSetup(withCells({ ...this.setup, ...next }));
+    if (!reading.ok) return reading.faults;
+    this.change(next, moving);
+    return [];
+  }
+
+  askPart<P extends 'tile' | 'floor'>(part: P, next: Partial<BedSetup[P]>, moving = false): Fault[] {
+    return this.ask({ [part]: { ...this.setup[part], ...next } }, moving);
+  }
+
+  /** Takes the mortar as it is told; what a test or a word cannot mean is answered and changes nothing. */
+  tell(told: Told, moving = false): Fault[] {
+    const reading = mortarTold(this.setup, told);
+    if (!reading.ok) return reading.faults;
+    this.told = told;
+    this.change({ mortar: reading.value.mortar }, moving);
+    return [];
+  }
+
   /** Lays the tile: from here on the work is done one act at a time. */
   set(): void {
     this.stage = 'set';
@@ -135,10 +164,10 @@ export class Bench {
   }
 
   /** Puts a whole set-up on the bench, as from a link. */
-  put(setup: BedSetup, stage: Stage = 'comb'): void {
+  put(setup: BedSetup, told: Told = {}): void {
     this.again();
     this.setup = withCells(setup);
-    this.stage = stage;
+    this.told = told;
     void this.bed.run(this.setup);
   }
 

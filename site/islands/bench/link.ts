@@ -1,15 +1,17 @@
 import { readSetup } from '@sim/bed/read-setup.ts';
 import type { BedAction, BedSetup } from '@sim/bed/types.ts';
 import type { Reading } from '@sim/input/fault.ts';
+import { mortarWords } from '@sim/rules/mortar-words.ts';
 
+import { linkParts, meant, short } from './link-parts.ts';
 import { startSetup, withCells } from './start-setup.ts';
+import { stillTold, usualWeather, type Told } from './told.ts';
 
 /**
  * A set-up in the part of the address after `#`: `bed=1` (the version), then only what differs from the bench's start,
  * each field by its path in the set-up. A bed of one's own is a few dozen characters, and a person can read it.
  */
 const VERSION = '1';
-const ROUND = 1e4;
 
 /** Paths are shortened in the address; each short word stands for one field. */
 const fields = [
@@ -23,6 +25,7 @@ const fields = [
   ['relief', 'tile', 'reliefMm'],
   ['floor', 'floor', 'bowLengthMm'],
   ['floor2', 'floor', 'bowWidthMm'],
+  ['floor3', 'floor', 'twistMm'],
   ['notch', 'trowel', 'shape'],
   ['nw', 'trowel', 'widthMm'],
   ['nd', 'trowel', 'depthMm'],
@@ -39,6 +42,7 @@ const fields = [
   ['yield', 'mortar', 'yieldPa'],
   ['thickmix', 'mortar', 'viscosityPaS'],
   ['age', 'mortar', 'ageMin'],
+  ['skin', 'mortar', 'skinMin'],
 ] as const;
 
 /** Order of an action's numbers in the address, after its letter. */
@@ -50,9 +54,6 @@ const acts: Record<BedAction['do'], { letter: string; fields: readonly string[] 
   vibrate: { letter: 'v', fields: ['forceN', 'amplitudeMm', 'frequencyHz', 'seconds'] },
   lift: { letter: 'l', fields: [] },
 };
-
-const short = (value: unknown): string =>
-  typeof value === 'number' ? String(Math.round(value * ROUND) / ROUND) : String(value);
 
 const at = (setup: object, part: string, field: string): unknown =>
   (setup as Record<string, Record<string, unknown>>)[part]?.[field];
@@ -86,29 +87,32 @@ function readStrokeText(text: string): unknown[] {
   return path;
 }
 
-/** The set-up as the text after `#`. */
-export function linkOf(setup: BedSetup): string {
+/** A bed and what was told of its mortar in place of the model's numbers. */
+export interface BedTold {
+  setup: BedSetup;
+  told: Told;
+}
+
+/** The set-up as the text after `#`; what was told of the mortar stands there as it was told, while it holds. */
+export function linkOf(setup: BedSetup, given: Told = {}): string {
   const usual = startSetup();
+  const told = stillTold(setup, given);
   const parts = [`bed=${VERSION}`];
   for (const [word, part, field] of fields) {
+    if ((field === 'yieldPa' && (told.twoPlates ?? told.glass)) || (field === 'skinMin' && told.weather)) continue;
     const value = at(setup, part, field);
     if (value !== undefined && short(value) !== short(at(usual, part, field))) parts.push(`${word}=${short(value)}`);
   }
-  const { along, across, jointMm } = setup.tile.pieces;
-  if (along * across > 1) parts.push(`pieces=${along}_${across}_${short(jointMm)}`);
+  for (const { word, write } of linkParts) {
+    const text = write(setup, told);
+    if (text !== null) parts.push(`${word}=${text}`);
+  }
   const { path, pattern } = setup.comb;
   if (path && pattern === 'drawn') parts.push(`stroke=${strokeText(path)}`);
   if (setup.butterMm !== usual.butterMm) parts.push(`butter=${short(setup.butterMm)}`);
   const work = setup.actions.map(actionText).join('~');
   if (work !== usual.actions.map(actionText).join('~')) parts.push(`do=${work || 'lay'}`);
   return parts.join('&');
-}
-
-/** Numbers and yes or no as they are meant; anything else stays text, and the set-up's own reader refuses it. */
-function meant(text: string): unknown {
-  if (text === 'true') return true;
-  if (text === 'false') return false;
-  return text.trim() !== '' && Number.isFinite(Number(text)) ? Number(text) : text;
 }
 
 function readAction(text: string): Record<string, unknown> {
@@ -134,53 +138,63 @@ function cellToRead(given: Record<string, unknown>): number {
   return Number.isFinite(cellMm) && cellMm > 0 ? cellMm : usual.cellMm;
 }
 
+/** Every word an address may hold, for the sentence that refuses another. */
+const knownWords = [...fields.map(([word]) => word), ...linkParts.map(({ word }) => word), 'butter', 'stroke', 'do'];
+
+const refused = (path: string, problem: string, accepted: string): Reading<never> => ({
+  ok: false,
+  faults: [{ path: path.slice(0, 40), problem, accepted }],
+});
+
 /**
- * Reads a set-up out of the text after `#`.
+ * Reads a bed out of the text after `#`, with what it tells of the mortar in words or by test.
  * @returns the complete set-up, or a fault for each thing that cannot be meant; nothing is guessed
  */
-export function setupOf(hash: string): Reading<BedSetup> {
+export function bedOf(hash: string): Reading<BedTold> {
   const words = new URLSearchParams(hash.replace(/^#/, ''));
   const version = words.get('bed');
   if (version !== VERSION)
-    return {
-      ok: false,
-      faults: [
-        {
-          path: 'bed',
-          problem: `is version "${(version ?? '').slice(0, 40)}"`,
-          accepted: `this bench reads version ${VERSION}`,
-        },
-      ],
-    };
+    return refused('bed', `is version "${(version ?? '').slice(0, 40)}"`, `this bench reads version ${VERSION}`);
   words.delete('bed');
   const usual = startSetup();
   const given: Record<string, unknown> = { actions: usual.actions, cellMm: usual.cellMm };
   const put = (part: string, field: string, value: unknown): void => {
     given[part] = { ...(given[part] as object | undefined), [field]: value };
   };
-  for (const [, part, field] of fields) put(part, field, at(usual, part, field));
+  const told = new Set([...words.keys()]);
+  for (const [word, part, field] of fields) {
+    // A test stands in the place of the stiffness it measures.
+    const tested = field === 'yieldPa' && (told.has('patty') || told.has('glass')) && !told.has(word);
+    if (!tested) put(part, field, at(usual, part, field));
+  }
   for (const [word, text] of words) {
     const known = fields.find(([name]) => name === word);
+    const part = linkParts.find((one) => one.word === word);
     if (known) put(known[1], known[2], meant(text));
+    else if (part) put(part.part, part.field, part.read(text));
     else if (word === 'butter') given['butterMm'] = meant(text);
     else if (word === 'stroke') put('comb', 'path', readStrokeText(text));
-    else if (word === 'pieces') {
-      const [along, across, jointMm] = text.split('_').map(meant);
-      put('tile', 'pieces', { along, across, jointMm });
-    } else if (word === 'do') given['actions'] = text === 'lay' ? [] : text.split('~').map(readAction);
-    else
-      return {
-        ok: false,
-        faults: [
-          {
-            path: word.slice(0, 40),
-            problem: 'is not a word of this address',
-            accepted: fields.map(([name]) => name).join(', '),
-          },
-        ],
-      };
+    else if (word === 'do') given['actions'] = text === 'lay' ? [] : text.split('~').map(readAction);
+    else return refused(word, 'is not a word of this address', knownWords.join(', '));
   }
-  const reading = readSetup({ ...given, cellMm: cellToRead(given) });
-  if (reading.ok) return { ok: true, value: withCells(reading.value.setup) };
-  return reading;
+  const reading = readSetup({ ...given, cellMm: cellToRead(given) }, mortarWords());
+  if (!reading.ok) return reading;
+  const { twoPlates, glass, weather } = given['mortar'] as Told;
+  return {
+    ok: true,
+    value: {
+      setup: withCells(reading.value.setup),
+      told: {
+        ...(twoPlates ? { twoPlates } : {}),
+        ...(glass ? { glass } : {}),
+        ...(weather ? { weather: { ...usualWeather(), ...weather } } : {}),
+      },
+    },
+  };
+}
+
+/** The same, the set-up alone. */
+export function setupOf(hash: string): Reading<BedSetup> {
+  const reading = bedOf(hash);
+  return reading.ok ? { ok: true, value: reading.value.setup } : reading;
 }

@@ -12,9 +12,14 @@ const MOST_CELLS = 420_000;
 const GLANCE_CELLS = 14_000;
 const GLANCE_A_PITCH = 5;
 
+/** Cells to a rib or dot of a back's relief, so that its walls stand where they are. */
+const CELLS_A_RIB = 6;
+
 const cellFor = (setup: BedSetup, aPitch: number, fewest: number, comfort: number): number => {
-  const area = setup.tile.lengthMm * setup.tile.widthMm;
-  const pitch = pitchMm(setup.trowel);
+  const { lengthMm, widthMm, relief } = setup.tile;
+  const area = lengthMm * widthMm;
+  const rib = relief ? (relief.pitchMm * fewest) / CELLS_A_RIB : Infinity;
+  const pitch = Math.min(pitchMm(setup.trowel), rib);
   const wanted = Math.max(pitch / aPitch, Math.sqrt(area / comfort));
   return Math.max(Math.min(wanted, pitch / fewest), Math.sqrt(area / MOST_CELLS));
 };

@@ -4,6 +4,7 @@ import type { ViewName } from '@sim/view/scene/orbit.ts';
 import type { StrokeRead } from '@site/islands/bench/stroke.ts';
 
 import { benchAfter } from './bench-after.ts';
+import { benchControls } from './bench-controls.ts';
 
 /** Words of the setting bench. */
 export const bench = {
@@ -231,6 +232,7 @@ export const bench = {
     true: 'Drawn true: heights and lengths to one scale.',
   },
   ...benchAfter,
+  ...benchControls,
   result: {
     title: 'What came of it',
     coverage: 'Coverage',

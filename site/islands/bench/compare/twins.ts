@@ -1,6 +1,7 @@
 import { defaultActions } from '@sim/bed/defaults.ts';
 import type { BedSetup } from '@sim/bed/types.ts';
 
+import { flatSurface, isWarped } from '../flat.ts';
 import { acrossRidges } from '../ridges.ts';
 
 /** A bed like another but for one thing. */
@@ -29,10 +30,7 @@ const changes: Record<TwinId, Change> = {
       : { ...setup, comb: { ...setup.comb, pattern: 'straight', directionDeg: 90 } },
   along: slid(90),
   across: slid(0),
-  flat: (setup) =>
-    setup.tile.bowLengthMm === 0 && setup.tile.bowWidthMm === 0
-      ? null
-      : { ...setup, tile: { ...setup.tile, bowLengthMm: 0, bowWidthMm: 0, twistMm: 0 } },
+  flat: (setup) => (isWarped(setup.tile) ? { ...setup, tile: flatSurface(setup.tile) } : null),
   butter: (setup) => (setup.butterMm > 0 ? null : { ...setup, butterMm: BUTTER_MM }),
   fresh: (setup) => (setup.mortar.ageMin === 0 ? null : { ...setup, mortar: { ...setup.mortar, ageMin: 0 } }),
   flattened: (setup) => (setup.comb.flattened ? null : { ...setup, comb: { ...setup.comb, flattened: true } }),

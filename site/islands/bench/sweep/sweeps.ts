@@ -1,5 +1,6 @@
 import type { BedSetup } from '@sim/bed/types.ts';
 
+import { withoutReadings } from '../flat.ts';
 import { acrossRidges } from '../ridges.ts';
 
 /** A control that can be swept, with everything else held. */
@@ -30,7 +31,8 @@ export const sweeps: readonly Sweep[] = [
     to: 3,
     kind: 'gap',
     now: ({ tile }) => tile.bowLengthMm,
-    with: (setup, bowLengthMm) => ({ ...setup, tile: { ...setup.tile, bowLengthMm } }),
+    // A swept bow takes the place of readings of the surface.
+    with: (setup, bowLengthMm) => ({ ...setup, tile: { ...withoutReadings(setup.tile), bowLengthMm } }),
   },
   {
     id: 'depth',

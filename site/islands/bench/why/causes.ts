@@ -2,6 +2,7 @@ import { defaultActions } from '@sim/bed/defaults.ts';
 import type { BedSetup } from '@sim/bed/types.ts';
 import { valueOfMix } from '../stiffness.ts';
 
+import { flatSurface, isWarped, meanRelief } from '../flat.ts';
 import { acrossRidges } from '../ridges.ts';
 
 /** A reason why a back came out bare, by what is changed to test it. */
@@ -55,10 +56,8 @@ export function causesOf(setup: BedSetup): Cause[] {
     { id: 'collapse', setup: workedOn(setup) },
     { id: 'air', setup: { ...setup, physics: { ...setup.physics, air: false } } },
   ];
-  if (tile.bowLengthMm !== 0 || tile.bowWidthMm !== 0 || tile.twistMm !== 0)
-    causes.push({ id: 'bow', setup: { ...setup, tile: { ...tile, bowLengthMm: 0, bowWidthMm: 0, twistMm: 0 } } });
-  if (floor.bowLengthMm !== 0 || floor.bowWidthMm !== 0)
-    causes.push({ id: 'floor', setup: { ...setup, floor: { bowLengthMm: 0, bowWidthMm: 0 } } });
+  if (isWarped(tile)) causes.push({ id: 'bow', setup: { ...setup, tile: flatSurface(tile) } });
+  if (isWarped(floor)) causes.push({ id: 'floor', setup: { ...setup, floor: flatSurface(floor) } });
   if (mortar.ageMin > 0) causes.push({ id: 'skin', setup: { ...setup, mortar: { ...mortar, ageMin: 0 } } });
   if (comb.edgeBareMm > 0) causes.push({ id: 'edge', setup: { ...setup, comb: { ...comb, edgeBareMm: 0 } } });
   if (comb.pattern !== 'straight' && comb.pattern !== 'flat')
@@ -66,7 +65,7 @@ export function causesOf(setup: BedSetup): Cause[] {
       id: 'pattern',
       setup: { ...setup, comb: { ...comb, pattern: 'straight', directionDeg: shortSide(setup) } },
     });
-  if (tile.reliefMm > 0) causes.push({ id: 'relief', setup: { ...setup, tile: { ...tile, reliefMm: 0 } } });
+  if (tile.reliefMm > 0 || tile.relief) causes.push({ id: 'relief', setup: { ...setup, tile: meanRelief(tile, 0) } });
   if (mortar.yieldPa > valueOfMix('holds'))
     causes.push({ id: 'stiff', setup: { ...setup, mortar: { ...mortar, yieldPa: valueOfMix('holds') } } });
   if (trowel.wearMm > 0) causes.push({ id: 'worn', setup: { ...setup, trowel: { ...trowel, wearMm: 0 } } });
