@@ -49,7 +49,7 @@ export const statements: Statements = {
     ['It is a film, not a bed, and it has no notch of its own', 'membrane.liquid'],
     ['The maker of the mat says what goes under it and what goes over it', 'membrane.maker'],
     ['It never lowers what a wet place needs', 'coverage.maker'],
-    ['a thin bonded sheet lies in a bed of eight to eight', 'membrane.bond'],
+    ['this manual takes a bed of eight to eight under a thin sheet', 'membrane.bond'],
     ['Say eight of it is hollow', 'mat.volume'],
     ['Fill the hollows of a mat first', 'mat.cavities'],
     ['Fasten it every eight to eight', 'board.fasteners'],

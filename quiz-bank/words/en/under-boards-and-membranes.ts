@@ -32,8 +32,9 @@ export const underBoardsAndMembranes: Record<string, Words> = {
     safe: '{notch}, to be on the safe side',
     other: 'The sheet of another membrane in the van says {notch}.',
     'why-told': 'The maker of the membrane governs what goes under it: {notch}. The chart speaks of tile.',
+    maker: 'Nothing yet: ask its maker first',
     'why-silent':
-      'Where the maker is silent a thin sheet wants a thin bed, enough to fill and not enough to float: {notch}. A tile’s notch would leave far too much.',
+      'Neither a tile’s chart nor another maker’s sheet speaks of this membrane. Ask its maker, and write the answer down.',
   },
   'under-boards-and-membranes/comb-over-cable': {
     story: 'Heating cable lies on the floor, its runs go {cable}. The {tile} tile will lie with its long side {along}.',

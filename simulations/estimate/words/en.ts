@@ -118,7 +118,8 @@ export const words = {
   liftBagFine:
     'A {bag} bag lifted from the floor is within the {limit} the lifting equation allows there; keep it close.',
   panelLift: 'This tile weighs {weight}: plan the way, and lift with two or more.',
-  membraneSilent: 'For the mortar under it follow the maker; where the maker is silent, {notch}.',
+  membraneSilent:
+    'How it is bedded, its maker says; where nothing is said, ask. Until then the mortar under it is counted as for {notch}.',
   boardBed: 'The board lies in its own bed of fresh mortar, {notch}, and is fastened through it.',
   layerNames: {
     'under-board': 'under the board',

@@ -25,9 +25,9 @@ export const assemblyRules = ruleTable({
   },
   'membrane.bond': {
     title: 'Mortar under a thin sheet',
-    says: 'Where the maker is silent, a thin bonded sheet lies in a bed of {least} to {most}, reckoned with the blade at 45°: enough to fill, not enough to float.',
+    says: 'How a thin bonded sheet is bedded, its maker says. Until that is known, a bed of {least} to {most} is counted under it, so that its mortar is not forgotten.',
     values: { least: gap(1.05), most: gap(1.8) },
-    source: PRACTICE,
+    source: { title: 'An assumption of ours', status: 'model' },
     standards: BOTH,
   },
   'membrane.liquid': {

@@ -43,7 +43,7 @@ export const modelChecks = [
   printed('The model’s own page', 'bed.too-much', { times: 1.75 }),
   printed('The model’s own page', 'butter.unsure', { share: 0.8 }),
   printed('The model’s own page', 'model.draws', { draws: 400, tail: 0.1 }),
-  printed('Common practice, reckoned with the notches it names', 'membrane.bond', { least: 1.05, most: 1.8 }),
+  printed('An assumption of ours, reckoned with small notches', 'membrane.bond', { least: 1.05, most: 1.8 }),
   printed('Mat of 1/8 in, 50–80 % hollow', 'mat.volume', { depth: IN / 8, least: 0.5, most: 0.8 }),
   printed('An assumption of ours', 'mat.heated-volume', { depth: 5 }),
   printed('Geometry of a smooth bow', 'lippage.bow', { half: 1, third: 8 / 9 }),
