@@ -32,11 +32,15 @@ function keyLine({ item, key }: KeyedItem): KeyLine {
   return { answer: kind === 'judge' ? verdictWords(item, key.right) : key.right, says: key.says, why };
 }
 
+/** A sheet of these questions with its key. */
+export const sheetOf = (seat: number | null, keyed: readonly KeyedItem[]): Sheet => ({
+  seat,
+  items: keyed.map(({ item }) => item),
+  key: keyed.map(keyLine),
+});
+
 /** The sheets of a round with their keys, in the order of the seats asked for. */
 export function sheetsOf(bank: Bank, round: ClassRound, seats: readonly number[]): Sheet[] {
   const items = seatShelf(bank, round);
-  return (round.perSeat ? seats : [null]).map((seat) => {
-    const keyed = items(seat ?? 0);
-    return { seat, items: keyed.map(({ item }) => item), key: keyed.map(keyLine) };
-  });
+  return (round.perSeat ? seats : [null]).map((seat) => sheetOf(seat, items(seat ?? 0)));
 }
