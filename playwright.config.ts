@@ -8,8 +8,6 @@ const port = Number(process.env['SITE_PORT'] ?? 4322);
 
 export default defineConfig({
   testDir: 'tests/browser',
-  // Pictures drawn by a processor take minutes: those tests run by `npm run browser:long`.
-  ...(process.env['LONG'] ? {} : { grepInvert: /@long/ }),
   workers: 2,
   retries: process.env['CI'] ? 1 : 0,
   timeout: 60_000,

@@ -5,7 +5,7 @@ import { expect, test } from '@playwright/test';
 import { runBed } from '@sim/bed/run.ts';
 import type { BedFrame, BedResult } from '@sim/bed/types.ts';
 
-import { agreedBeds } from './worker/agreed-beds.ts';
+import { agreedBeds } from './parts/agreed-beds.ts';
 
 /** Greatest difference that counts as the same. */
 const SAME = 1e-9;

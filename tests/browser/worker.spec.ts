@@ -4,12 +4,12 @@ import { defaultSetup } from '@sim/bed/defaults.ts';
 import { runBed } from '@sim/bed/run.ts';
 import type { BedSetup } from '@sim/bed/types.ts';
 
-import { serveWorkerPage } from './worker/build-page.ts';
-import type { Said } from './worker/page.ts';
+import { servePart } from './parts/serve-part.ts';
+import type { Said } from './parts/worker-page.ts';
 
-let site: Awaited<ReturnType<typeof serveWorkerPage>>;
+let site: Awaited<ReturnType<typeof servePart>>;
 test.beforeAll(async () => {
-  site = await serveWorkerPage();
+  site = await servePart('worker-page.ts');
 });
 test.afterAll(() => site.stop());
 test.beforeEach(async ({ page }) => {

@@ -1,4 +1,4 @@
-/** The page's side of the worker as the site uses it, laid open for tests: built by `build-page.ts`. */
+/** The page's side of the worker as the site uses it, laid open for tests: built by `serve-part.ts`. */
 import { createBedRunner, type BedRunner } from '@sim/worker/client.ts';
 import type { BedSetup } from '@sim/bed/types.ts';
 

@@ -6,9 +6,12 @@ import { build } from 'vite';
 
 import { serve } from '../static-server.ts';
 
-/** Bundles the page's side of the worker, and the worker, and serves them until `stop`. */
-export async function serveWorkerPage(): Promise<{ url: string; stop: () => Promise<void> }> {
-  const folder = mkdtempSync(join(tmpdir(), 'bed-worker-'));
+/**
+ * Bundles a part of the site by itself, laid open for a test by a script of this folder, and serves it until `stop`.
+ * @param script its file name
+ */
+export async function servePart(script: string): Promise<{ url: string; stop: () => Promise<void> }> {
+  const folder = mkdtempSync(join(tmpdir(), 'part-'));
   await build({
     configFile: false,
     publicDir: false,
@@ -19,10 +22,10 @@ export async function serveWorkerPage(): Promise<{ url: string; stop: () => Prom
     build: {
       outDir: folder,
       emptyOutDir: false,
-      lib: { entry: `${process.cwd()}/tests/browser/worker/page.ts`, formats: ['es'], fileName: () => 'page.js' },
+      lib: { entry: `${process.cwd()}/tests/browser/parts/${script}`, formats: ['es'], fileName: () => 'page.js' },
     },
   });
-  const page = '<!doctype html><title>Worker</title><script type="module" src="page.js"></script>';
+  const page = '<!doctype html><title>Part</title><script type="module" src="page.js"></script>';
   writeFileSync(join(folder, 'index.html'), page);
   writeFileSync(join(folder, '404.html'), '');
   const site = await serve(folder);

@@ -1,0 +1,73 @@
+/** The bench's picture by itself on a small canvas, with beds from the worker: for tests of what it leaves behind. */
+import { defaultSetup } from '@sim/bed/defaults.ts';
+import type { BedSetup } from '@sim/bed/types.ts';
+import { LIGHT_PALETTE } from '@sim/view/palette.ts';
+import { type BedShown, openBenchView } from '@sim/view/scene/bench-view.ts';
+import { QUALITIES } from '@sim/view/scene/quality.ts';
+import { createBedRunner } from '@sim/worker/client.ts';
+
+export interface Held {
+  pictures: number;
+  geometries: number;
+  textures: number;
+}
+
+declare global {
+  interface Window {
+    /** Computes so many different beds one after another and draws each; says what the graphics hold after. */
+    showBeds: (count: number) => Promise<Held>;
+  }
+}
+
+const canvas = document.createElement('canvas');
+canvas.style.cssText = 'width: 96px; height: 64px';
+document.body.append(canvas);
+const nothing = (): void => undefined;
+const view = openBenchView(canvas, LIGHT_PALETTE, {
+  onLost: nothing,
+  onRestored: nothing,
+  onQuality: nothing,
+  onHold: nothing,
+  tool: () => null,
+});
+view.holdQuality(QUALITIES[0]!);
+view.setStill(true);
+const runner = createBedRunner();
+
+/** Beds of changing size, comb and pieces, so that every mesh is made anew. */
+function bed(n: number): BedSetup {
+  const setup = defaultSetup();
+  Object.assign(setup.tile, { lengthMm: 60 + 8 * (n % 5), widthMm: 50, bowLengthMm: 0.3 * (n % 2) });
+  if (n % 4 === 3) setup.tile.pieces = { along: 2, across: 2, jointMm: 3 };
+  Object.assign(setup.trowel, { widthMm: 6, depthMm: 5 + (n % 3), toothMm: 6 });
+  setup.comb.pattern = n % 3 === 0 ? 'swirl' : 'straight';
+  setup.actions = [{ do: 'press', forceN: 10, atX: 0, atY: 0 }];
+  setup.cellMm = 1;
+  return setup;
+}
+
+const drawn = async (): Promise<void> => {
+  const before = view.counts().pictures;
+  while (view.counts().pictures === before) await new Promise(requestAnimationFrame);
+};
+
+window.showBeds = async (count) => {
+  for (let n = 0; n < count; n += 1) {
+    const setup = bed(n);
+    const { frame } = await runner.run(setup, { onFrame: nothing });
+    const shown: BedShown = {
+      setup,
+      frame,
+      tile: n % 2 === 0 ? 'down' : 'turned',
+      look: n % 2 === 0 ? 'clear' : 'solid',
+      pulled: n % 2 === 1,
+      trowel: null,
+      cut: n % 6 === 0 ? { along: 'length', atMm: 0 } : null,
+      neighbours: n % 4 === 0,
+    };
+    // Every tenth time two beds stand side by side, as when they are compared.
+    view.show(n % 10 === 9 ? [shown, shown] : [shown]);
+    await drawn();
+  }
+  return view.counts();
+};

@@ -1,0 +1,45 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+
+/** A key is heard once the page's script has come. */
+async function open(page: Page): Promise<void> {
+  await page.goto('bench/wall/');
+  await expect(page.getByRole('heading', { name: 'Straight or swirled?' })).toBeVisible();
+  await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+}
+
+/** Through the first pair to its two numbers, on to others and back. */
+async function walk(page: Page): Promise<void> {
+  await page.keyboard.press('ArrowRight');
+  await expect(page.getByText(/Hands up: which back is fuller/)).toBeVisible();
+  await page.keyboard.press('PageDown');
+  await expect(page.getByText(/Left \d+ %, right \d+ %\./)).toBeVisible({ timeout: 30_000 });
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  await page.keyboard.press('3');
+  await expect(page.getByRole('heading', { name: /bowed tile/ })).toBeVisible();
+  await page.keyboard.press('ArrowLeft');
+  await expect(page.getByRole('heading', { name: 'Slide across or along?' })).toBeVisible();
+}
+
+// A small picture is quick without a graphics card.
+test.describe('the bench on the wall', () => {
+  test.use({ viewport: { width: 640, height: 420 }, contextOptions: { reducedMotion: 'reduce' } });
+
+  test('goes on and back by keys, and shows both numbers when pulled', async ({ page }) => {
+    await open(page);
+    await walk(page);
+    await expect(page.locator('figure canvas')).toHaveCount(1);
+  });
+
+  test('does the same with pictures from above where there is no WebGL', async ({ page }) => {
+    await page.addInitScript(() => {
+      const { getContext } = HTMLCanvasElement.prototype;
+      HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
+        return kind.startsWith('webgl') ? null : getContext.call(this, kind as '2d', ...(rest as []));
+      } as typeof getContext;
+    });
+    await open(page);
+    await walk(page);
+    await expect(page.locator('figure canvas')).toHaveCount(2);
+  });
+});
