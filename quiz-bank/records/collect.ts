@@ -4,6 +4,8 @@ import { readHandInText, type HandIn, type Refusal } from './hand-in.ts';
 
 export const MOST_FILES = 500;
 export const MOST_FILE_BYTES = 1_000_000;
+/** Hand-ins that one round holds. */
+export const MOST_HAND_INS = 1000;
 
 /** What was dropped, pasted or scanned: a name to call it by, its size, and its text once the size was found fit. */
 export interface Dropped {
@@ -43,7 +45,8 @@ function foreign(handIn: HandIn, round: ClassRound): Refusal | null {
 }
 
 /**
- * Takes many hand-ins at once, each by itself: a bad one is named with its reason and the good ones still count.
+ * Takes many hand-ins at once, each by itself: a bad one is named with its reason and the good ones still count. No
+ * more than `MOST_FILES` are taken in one go, and the round holds `MOST_HAND_INS` at most.
  * @param before hand-ins the desk already holds
  * @param progress called after each with the share done
  */
@@ -63,15 +66,21 @@ export async function collect(
     else if (file.bytes > MOST_FILE_BYTES) refuse('too-large');
     else {
       const text = await file.text();
-      for (const reading of text === null
-        ? [{ ok: false as const, why: 'wrong-type' as const }]
-        : readHandInText(text)) {
+      const found =
+        text === null ? [{ ok: false as const, why: 'wrong-type' as const }] : readHandInText(text, MOST_FILES + 1);
+      for (const [place, reading] of found.entries()) {
+        if (place >= MOST_FILES || taken.length >= MOST_FILES) {
+          refuse('too-many');
+          break;
+        }
         if (!reading.ok) {
           refuse(reading.why);
           continue;
         }
         const { handIn } = reading;
-        const why = foreign(handIn, round) ?? (seen.has(sameness(handIn)) ? 'duplicate' : null);
+        const why =
+          foreign(handIn, round) ??
+          (seen.has(sameness(handIn)) ? 'duplicate' : before.length + taken.length >= MOST_HAND_INS ? 'full' : null);
         if (why) refuse(why);
         else {
           seen.add(sameness(handIn));

@@ -5,6 +5,7 @@ import type { Reading } from '../../simulations/input/fault.ts';
 import { read } from '../../simulations/input/read.ts';
 import { MOST_SEATS, readRound, writeRound, type ClassRound } from './class-round.ts';
 import { cleanName } from './clean-text.ts';
+import { MOST_HAND_INS } from './collect.ts';
 import { readHandInLine, type HandIn } from './hand-in.ts';
 
 /** A round as the desk keeps it: what was set, the people at the seats, and what came in. */
@@ -25,8 +26,6 @@ export interface DeskBook {
 }
 
 export const MOST_ROUNDS = 50;
-/** Hand-ins of one round that are kept. */
-export const MOST_HAND_INS = 1000;
 
 export const deskBookSchema = z.strictObject({
   ridgeToBed: z.literal('desk'),
@@ -36,7 +35,8 @@ export const deskBookSchema = z.strictObject({
       round: textUpTo(100),
       title: textUpTo(120),
       seats: listOf(textUpTo(400), 1, MOST_SEATS),
-      lines: listOf(textUpTo(12_000), 0, MOST_HAND_INS),
+      // A packed text of the longest that is unpacked, its mark and its checksum.
+      lines: listOf(textUpTo(12_100), 0, MOST_HAND_INS),
     }),
     0,
     MOST_ROUNDS,

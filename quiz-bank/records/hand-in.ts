@@ -30,7 +30,8 @@ export type Refusal =
   | 'other-bank'
   | 'other-round'
   | 'duplicate'
-  | 'too-many';
+  | 'too-many'
+  | 'full';
 
 export type HandInReading = { ok: true; handIn: HandIn; nameCleaned: boolean } | { ok: false; why: Refusal };
 
@@ -88,11 +89,11 @@ export function readHandInLine(line: string): HandInReading {
   return { ok: true, handIn, nameCleaned: nameWasCleaned(n) };
 }
 
-/** Reads what a file holds: our own file, or bare lines. One reading for each hand-in found. */
-export function readHandInText(text: string): HandInReading[] {
+/** Reads what a file holds: our own file, or bare lines. One reading for each hand-in found, `most` at most. */
+export function readHandInText(text: string, most = 1000): HandInReading[] {
   const trimmed = text.replace(/^\uFEFF/, '').trim();
   if (trimmed === '') return [refuse('empty')];
-  if (!trimmed.startsWith('{')) return trimmed.split(/\s+/).map(readHandInLine);
+  if (!trimmed.startsWith('{')) return trimmed.split(/\s+/, most).map(readHandInLine);
   try {
     const file = JSON.parse(trimmed) as { ridgeToBed?: unknown; line?: unknown };
     if (file.ridgeToBed !== 'hand-in' || typeof file.line !== 'string') return [refuse('wrong-type')];

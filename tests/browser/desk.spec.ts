@@ -237,6 +237,54 @@ test('the desk’s file carries records and photos to another device', async ({ 
   await expect(other.getByText('No record yet.')).toBeVisible();
 });
 
+test('two tabs of the desk hold one book', async ({ page, context }) => {
+  await setRound(page);
+  const other = await context.newPage();
+  await other.goto('desk/');
+  await other.getByLabel('Name at seat 2').fill('Cy');
+  await other.getByLabel('Name at seat 2').blur();
+  await expect(page.getByLabel('Name at seat 2')).toHaveValue('Cy');
+  await page.getByLabel('Name at seat 1', { exact: true }).fill('Ada');
+  await page.getByLabel('Name at seat 1', { exact: true }).blur();
+  await expect(other.getByLabel('Name at seat 1', { exact: true })).toHaveValue('Ada');
+  await other.reload();
+  await expect(other.getByLabel('Name at seat 2')).toHaveValue('Cy');
+});
+
+test('a book that this edition cannot read is put aside, never written over', async ({ page }) => {
+  await page.goto('desk/');
+  await expect(page.getByLabel('Code of the round')).toBeVisible();
+  const shelf = (key: string, value?: unknown) =>
+    page.evaluate(
+      ([at, given]) =>
+        new Promise((resolve, reject) => {
+          const opening = indexedDB.open('ridge-to-bed.desk', 1);
+          opening.onsuccess = () => {
+            const table = opening.result.transaction('book', 'readwrite').objectStore('book');
+            const asked = given === undefined ? table.get(at as string) : table.put(given, at as string);
+            asked.onsuccess = () => resolve(asked.result);
+            asked.onerror = () => reject(new Error(String(asked.error)));
+          };
+        }),
+      [key, value],
+    );
+  await shelf('book', { ridgeToBed: 'desk', version: 9, years: 'of work' });
+  await page.reload();
+  await expect(page.getByText('It was put aside, not erased')).toBeVisible();
+  await setRound(page);
+  expect(await shelf('book.unread')).toEqual({ ridgeToBed: 'desk', version: 9, years: 'of work' });
+});
+
+test('a name that is markup is shown as text and runs nothing', async ({ page }) => {
+  const name = '<img src=x onerror="window.broken=1">';
+  await setRound(page);
+  await page.getByRole('tab', { name: 'Hand-ins' }).click();
+  await page.setInputFiles('input[type=file]', [file(2, name, rightAnswers(round, 2))]);
+  await page.getByRole('tab', { name: 'Marks' }).click();
+  await expect(page.getByRole('row', { name: /100 % . passed/ })).toContainText(name);
+  expect(await page.evaluate(() => 'broken' in window)).toBe(false);
+});
+
 test('where the browser keeps nothing, records last as long as the page, whatever tab is open', async ({ page }) => {
   await page.addInitScript(() => Object.defineProperty(window, 'indexedDB', { value: undefined }));
   await page.goto('desk/');

@@ -27,8 +27,9 @@ export async function bringDesk(text: string | null, desk: Desk, pulls: PullBook
   const reading = readDeskFile(value);
   if (!reading.ok) return 'badFile';
   const { book, records, plates, photos, lost } = reading.value;
-  const kept = await desk.join(book);
-  const left = await pulls.join(records, plates, (id) => photoFromText(photos[id]));
-  if (lost + left > 0) return 'someLost';
-  return kept && pulls.lasts ? 'kept' : 'notKept';
+  const roundsLeft = await desk.join(book);
+  const kept = desk.notice === 'kept';
+  const recordsLeft = await pulls.join(records, plates, (id) => photoFromText(photos[id]));
+  if (!kept || !pulls.lasts) return 'notKept';
+  return lost + roundsLeft + recordsLeft > 0 ? 'someLost' : 'kept';
 }

@@ -11,6 +11,8 @@ export interface DeskStore {
   /** @returns false when it could not be kept (storage full or closed) */
   put: (key: string, value: unknown) => Promise<boolean>;
   eraseAll: () => Promise<void>;
+  /** Calls back when another tab of the desk has changed what is kept. */
+  onChange: (call: () => void) => void;
 }
 
 const NAME = 'ridge-to-bed.desk';
@@ -26,22 +28,31 @@ function memoryStore(): DeskStore {
       return Promise.resolve(false);
     },
     eraseAll: () => Promise.resolve(kept.clear()),
+    onChange: () => undefined,
   };
 }
 
-const lastingStore = (database: IDBPDatabase): DeskStore => ({
-  lasting: true,
-  get: (key) => database.get(TABLE, key) as Promise<unknown>,
-  put: async (key, value) => {
-    try {
-      await database.put(TABLE, value, key);
-      return true;
-    } catch {
-      return false;
-    }
-  },
-  eraseAll: () => database.clear(TABLE),
-});
+function lastingStore(database: IDBPDatabase): DeskStore {
+  const others = new BroadcastChannel(NAME);
+  return {
+    lasting: true,
+    get: (key) => database.get(TABLE, key) as Promise<unknown>,
+    put: async (key, value) => {
+      try {
+        await database.put(TABLE, value, key);
+        others.postMessage(key);
+        return true;
+      } catch {
+        return false;
+      }
+    },
+    eraseAll: async () => {
+      await database.clear(TABLE);
+      others.postMessage(null);
+    },
+    onChange: (call) => others.addEventListener('message', call),
+  };
+}
 
 /** Opens the desk's store; falls back to memory and never fails. */
 export async function openDeskStore(): Promise<DeskStore> {

@@ -89,6 +89,7 @@ export const desk = {
     'other-round': 'It belongs to another round.',
     duplicate: 'The same hand-in is here already.',
     'too-many': 'At most 500 at once are taken; drop the rest in a second go.',
+    full: 'The round holds 1000 hand-ins, and that is all it can; take some out, or set a new round.',
   } satisfies Record<Refusal, string>,
   marks: {
     working: 'Marking again from the answers',
@@ -154,6 +155,9 @@ export const desk = {
     notKept:
       'This browser keeps nothing (a private window, or its storage is full): save the desk as a file before you close the page.',
     someLost: 'Some kept entries could not be read and were left out.',
+    fullDesk: 'The desk holds as many rounds as it can. Save it as a file, take a round out, and set this one again.',
+    unread:
+      'What this browser kept of the desk cannot be read by this edition of the site. It was put aside, not erased; this desk starts empty.',
     photosLeft: 'The file is saved, but not all photos fit into it: the oldest were left out of the file.',
     badFile: 'That file is not a saved desk; nothing was changed.',
     erased: 'Everything of the desk was erased.',
@@ -196,6 +200,7 @@ export const pulls = {
   remove: (name: string) => `Take out the record of ${name}`,
   removeShort: 'Take out',
   none: 'No record yet.',
+  full: 'The desk holds 500 records, and that is all it can. Save it as a file and take some out; what you filled in stays here.',
   classPredictions: (count: number, bias: string, spread: string) =>
     `${count === 1 ? 'One prediction' : `${count} predictions`}: on average ${bias} points too high or (−) too low, spread ${spread} points.`,
   notch: 'Notch',

@@ -17,13 +17,16 @@ export class PullBook {
   async start(store: DeskStore): Promise<void> {
     this.#store = store;
     this.lasts = store.lasting;
-    this.records = readRecords(await store.get(KEY)).records;
-    this.plates = readPlateTest(await store.get(PLATES));
+    await this.#look();
+    store.onChange(() => void this.#look());
   }
 
-  async add(record: PullRecord, photo: Blob | null): Promise<void> {
+  /** @returns false where the book is full: nothing was kept, and nothing older gives way */
+  async add(record: PullRecord, photo: Blob | null): Promise<boolean> {
+    if (this.records.length >= MOST_RECORDS) return false;
     if (photo) await this.#store?.put(photoKey(record.id), photo);
-    await this.#keep([record, ...this.records].slice(0, MOST_RECORDS));
+    await this.#keep([record, ...this.records]);
+    return true;
   }
 
   async remove(id: string): Promise<void> {
@@ -66,6 +69,12 @@ export class PullBook {
   forget(): void {
     this.records = [];
     this.plates = null;
+  }
+
+  /** Takes what is kept, by this tab or another. */
+  async #look(): Promise<void> {
+    this.records = readRecords(await this.#store?.get(KEY)).records;
+    this.plates = readPlateTest(await this.#store?.get(PLATES));
   }
 
   async #keep(records: readonly PullRecord[]): Promise<void> {
