@@ -70,9 +70,7 @@ export function speaker(units: UnitSystem, name: string, words: Words, shared: W
     units,
     t,
     number,
-    // Tenths of a millimetre mean nothing on the side of a tile.
-    length: (length, denominator) =>
-      !imperial && length >= 100 ? `${trimmed(length, 0)} mm` : formatLength(length, units, denominator),
+    length: (length, denominator) => formatLength(length, units, denominator),
     gap: (length) => formatGap(length, units),
     marked: (length) =>
       imperial ? `${formatLength(length, units)} (${formatGap(length, units)})` : formatGap(length, units),

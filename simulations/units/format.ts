@@ -11,9 +11,14 @@ const rounded = (value: number, digits: number): string => {
   return digits > 0 ? text.replace(/\.?0+$/, '') : text;
 };
 
-/** A length with its unit: fractions of an inch, or millimetres to a tenth. */
+/** From here on a tape is read to the millimetre, mm. */
+const TAPE_MM = 100;
+
+/** A length with its unit: fractions of an inch, or millimetres to a tenth, from a hand's breadth on to the whole one. */
 export const formatLength = (length: Mm, system: UnitSystem, denominator = 32): string =>
-  system === 'imperial' ? `${asFraction(length, denominator)} in` : `${rounded(length, 1)} mm`;
+  system === 'imperial'
+    ? `${asFraction(length, denominator)} in`
+    : `${rounded(length, Math.abs(length) < TAPE_MM ? 1 : 0)} mm`;
 
 /** A small gap where fractions would mislead: thousandths of an inch, or hundredths of a millimetre. */
 export const formatGap = (length: Mm, system: UnitSystem): string =>

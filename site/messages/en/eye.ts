@@ -29,7 +29,7 @@ export const eye = {
   bias: 'Bias, last ten',
   spread: 'Spread, last ten',
   hits: 'Within 5 points',
-  points: (value: number) => `${value > 0 ? '+' : ''}${value.toFixed(1)} points`,
+  points: (value: number) => `${value > 0 ? '+' : value < 0 ? '−' : ''}${Math.abs(value).toFixed(1)} points`,
   spreadPoints: (value: number) => `${value.toFixed(1)} points`,
   ofTen: (within: number, of: number) => `${within} of ${of}`,
   none: '–',

@@ -28,7 +28,7 @@ export const home = {
   instructorSays:
     'Put the bench on the wall, hand every seat its own round by link or on paper, and see which wrong ideas the class holds.',
   instructorLink: 'To the class desk',
-  instructorLink2: 'The bench in projector view',
+  instructorLink2: 'Demonstrations on the wall',
   owner: 'You run a crew',
   ownerSays:
     'Plan today’s job with a reason for every line, and print the new helper’s card of modules and hands-on checks.',
