@@ -41,7 +41,21 @@ test.describe('working at the bench', () => {
     await history.press('Home');
     await expect(page.getByText(/Picture 1 of \d+: combed/)).toBeVisible();
     await history.press('ArrowRight');
-    await expect(page.getByText(/Picture 2 of \d+: laid/)).toBeVisible();
+    await expect(page.getByText(/Picture 2 of \d+: laid.* To press it further .* takes [\d.]+ lbf/)).toBeVisible();
+    await history.press('End');
+    // 40 N of the hand and the tile's weight: 0.152² m² × 9 mm × 2300 kg/m³ × 9.80665 m/s² = 4.7 N; 44.7 N are 10 lbf.
+    await expect(page.getByText(/Push with 9 lbf\. On the tile: 10 lbf\. To press it further/)).toBeVisible();
+  });
+
+  test('shut-in air is shown with its pressure: columns, numbers on the map, a table', async ({ page }) => {
+    await page.goto(`${SMALL}&comb=swirl`);
+    await pull(page);
+    await page.getByText('Shut-in air, pocket by pocket').click();
+    const table = page.getByRole('table', { name: /pockets of shut-in air|largest of/ });
+    await expect(table.getByRole('row').nth(1)).toHaveText(/^1.*in²[\d.]+ psi$/);
+    await page.getByRole('button', { name: 'See through' }).click();
+    await expect(page.getByText(/Columns stand where air is shut in.*0\.15 psi/)).toBeVisible();
+    await expect(page.getByText('You had looked into the bed before')).toHaveCount(0);
   });
 
   test('guess, truth and the reasons as a table with bars', async ({ page }) => {

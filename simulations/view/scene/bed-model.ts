@@ -1,10 +1,11 @@
 import { Group, type Plane } from 'three';
 
-import type { BedFrame, BedSetup } from '../../bed/types.ts';
+import type { AirPocket, BedFrame, BedSetup } from '../../bed/types.ts';
 import { warpOf } from '../../tile/warp.ts';
 import { isLaid } from '../laid.ts';
 import type { ViewPalette } from '../palette.ts';
 import type { Cut } from '../section/profile.ts';
+import { makeAirColumns } from './air-columns.ts';
 import { makeCutFace } from './cut-face.ts';
 import { fieldMesh } from './field-mesh.ts';
 import { mortarMaterial } from './mortar-material.ts';
@@ -38,6 +39,10 @@ export interface BedModel {
   setLook: (look: TileLook) => void;
   setTrowel: (place: TrowelPlace) => void;
   setCut: (cut: Cut | null) => void;
+  /** Stands columns over the pockets of shut-in air while one sees through the lying tile; none for an empty list. */
+  setAir: (pockets: readonly AirPocket[]) => void;
+  /** Turn of the tile about its middle, degrees, and its shift along its length, mm, while it is worked. */
+  setSway: (turnDeg: number, shiftMm: number) => void;
   /** Shows the tiles next door while the tile lies on its bed. */
   setNeighbours: (shown: boolean) => void;
   setPalette: (palette: ViewPalette) => void;
@@ -68,6 +73,9 @@ export function makeBedModel(first: ViewPalette): BedModel {
   const trowel = makeTrowel();
   const face = makeCutFace(palette);
   const beside = makeNeighbours(palette);
+  const air = makeAirColumns(palette);
+  let pockets: readonly AirPocket[] = [];
+  let sway = { turn: 0, shift: 0 };
   let besideShown = false;
   const hinge = new Group();
   const underTile = new Group();
@@ -75,7 +83,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
   underTile.add(tileField.mesh);
   tile.group.add(underTile);
   hinge.add(tile.group);
-  group.add(slab.group, floorField.mesh, hinge, trowel.group, face.group, beside.group);
+  group.add(slab.group, floorField.mesh, hinge, trowel.group, face.group, beside.group, air.group);
   trowel.group.visible = false;
   hinge.visible = false;
 
@@ -129,6 +137,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
   const stand = (): void => {
     hinge.visible = tileShown;
     beside.group.visible = false;
+    air.group.visible = false;
     if (!held) return;
     const { setup, frame } = held;
     if (besideShown && tileShown && isLaid(frame) && pose.lift === 0 && pose.turn === 0) {
@@ -136,6 +145,8 @@ export function makeBedModel(first: ViewPalette): BedModel {
       beside.lay(setup.tile, warpOf(setup.tile, lengthMm, widthMm), frame.tileHeightMm, slabPlan(lengthMm, widthMm));
       beside.group.visible = true;
     }
+    if (pockets.length > 0 && tileShown && isLaid(frame) && pose.lift === 0 && pose.turn === 0)
+      air.show(pockets, frame.tileHeightMm + setup.tile.thicknessMm);
     const rest = isLaid(frame) ? frame.tileHeightMm : restingHeight(frame);
     const wide = setup.tile.widthMm;
     const axis = wide / 2 + TURN_CLEAR_MM / 2;
@@ -143,9 +154,14 @@ export function makeBedModel(first: ViewPalette): BedModel {
     // The hinge stands behind the far edge; turned right over, the face lies on the slab.
     const height = rest + raise;
     const onSlab = setup.tile.thicknessMm + 0.5;
-    hinge.position.set(frame.offsetMm[0], height + (onSlab - height) * pose.turn, -axis - frame.offsetMm[1]);
+    hinge.position.set(
+      frame.offsetMm[0] + sway.shift,
+      height + (onSlab - height) * pose.turn,
+      -axis - frame.offsetMm[1],
+    );
     hinge.rotation.x = -Math.PI * pose.turn;
     tile.group.position.set(0, 0, axis);
+    tile.group.rotation.y = (sway.turn * Math.PI) / 180;
   };
 
   const slice = (): void => {
@@ -222,6 +238,16 @@ export function makeBedModel(first: ViewPalette): BedModel {
       const yaw = held?.setup.trowel.yawDeg ?? 0;
       if (place) trowel.place(place.x, place.y, 0, place.alongDeg + yaw);
     },
+    setAir: (next) => {
+      if (next === pockets) return;
+      pockets = next;
+      stand();
+    },
+    setSway: (turn, shift) => {
+      if (turn === sway.turn && shift === sway.shift) return;
+      sway = { turn, shift };
+      stand();
+    },
     setNeighbours: (shown) => {
       if (besideShown === shown) return;
       besideShown = shown;
@@ -237,6 +263,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
       tile.setPalette(next);
       face.setPalette(next);
       beside.setPalette(next);
+      air.setPalette(next);
       bed.material.color.set(next.wetMortar);
       left.material.color.set(next.wetMortar);
       if (held) tile.paint(held.frame, held.pulled);
@@ -250,6 +277,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
       trowel.dispose();
       face.dispose();
       beside.dispose();
+      air.dispose();
     },
   };
 }

@@ -1,4 +1,4 @@
-import type { BedFrame, BedSetup } from '../../bed/types.ts';
+import type { AirPocket, BedFrame, BedSetup } from '../../bed/types.ts';
 import type { ViewPalette } from '../palette.ts';
 import type { Cut } from '../section/profile.ts';
 import { makeBedModel, type BedModel, type TilePose, type TrowelPlace } from './bed-model.ts';
@@ -23,6 +23,10 @@ export interface BedShown {
   cut: Cut | null;
   /** The tiles next door, while the tile lies on its bed. */
   neighbours: boolean;
+  /** Pockets of shut-in air to stand columns over; empty shows none. */
+  air: readonly AirPocket[];
+  /** Turn about the tile's middle, degrees, and shift along its length, mm, while it is worked. */
+  sway: { turnDeg: number; shiftMm: number };
 }
 
 export interface BenchViewHooks {
@@ -153,6 +157,8 @@ export function openBenchView(canvas: HTMLCanvasElement, first: ViewPalette, hoo
         pane.model.setTrowel(bed.trowel);
         pane.model.setCut(bed.cut);
         pane.model.setNeighbours(bed.neighbours);
+        pane.model.setAir(bed.air);
+        pane.model.setSway(bed.sway.turnDeg, bed.sway.shiftMm);
         pane.model.show(bed.setup, bed.frame, bed.pulled);
         if (bed.tile !== pane.was) {
           // A tile that was not there comes down from where it is held.

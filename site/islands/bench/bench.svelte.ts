@@ -5,6 +5,7 @@ import type { Fault } from '@sim/input/fault.ts';
 import type { Cut } from '@sim/view/section/profile.ts';
 
 import { BedProgress } from './bed-run.svelte.ts';
+import { wantsStill } from './palette-now.ts';
 import { atAGlance, startSetup, withCells } from './start-setup.ts';
 import { mortarTold, type Told } from './told.ts';
 import type { Tool } from './tool.ts';
@@ -15,6 +16,9 @@ export type Stage = 'comb' | 'set' | 'pulled';
 export type Look = 'solid' | 'clear';
 /** How a pulled tile is held. */
 export type Hold = 'down' | 'lifted' | 'turned';
+
+/** An act is shown once over this time. */
+const SHOW_MS = 900;
 
 /** A finished bed, as it was kept. */
 export interface KeptBed {
@@ -56,13 +60,11 @@ export class Bench {
 
   /** The figures and the map may be shown: the guess is in, or was waived. */
   readonly open = $derived(this.stage === 'pulled' || this.looked);
-  readonly frame = $derived.by<BedFrame | null>(() => {
-    const { frames } = this.bed;
-    if (frames.length === 0) return null;
-    if (this.stage === 'comb') return frames[0] ?? null;
-    const at = this.cursor ?? frames.length - 1;
-    return frames[Math.min(at, frames.length - 1)] ?? null;
-  });
+  /** Place of the shown picture among those of the run. */
+  readonly at = $derived(
+    this.stage === 'comb' ? 0 : Math.min(this.cursor ?? Infinity, Math.max(0, this.bed.frames.length - 1)),
+  );
+  readonly frame = $derived<BedFrame | null>(this.bed.frames[this.at] ?? null);
   /** The newest picture is shown and the run has ended: figures and picture belong together. */
   readonly settled = $derived(
     this.bed.result !== null && (this.cursor === null || this.cursor >= this.bed.frames.length - 1),
@@ -123,7 +125,33 @@ export class Bench {
   act(action: BedAction): void {
     if (this.stage === 'comb') this.set();
     // A tile that is worked on again after a lift was put back: the lift is no more its last word.
-    this.change({ actions: [...this.setup.actions.filter((one) => one.do !== 'lift'), action] });
+    this.setup = withCells({
+      ...this.setup,
+      actions: [...this.setup.actions.filter((one) => one.do !== 'lift'), action],
+    });
+    this.cursor = null;
+    void this.#showWork(this.setup.actions.length - 1);
+  }
+
+  /** Runs the bed and then shows the act once as it went: the run itself is done before an eye could follow it. */
+  async #showWork(act: number): Promise<void> {
+    const { setup } = this;
+    if (!(await this.bed.run(setup)) || wantsStill()) return;
+    const { frames } = this.bed;
+    const first = frames.findIndex(({ action }) => action === act);
+    const last = frames.length - 1;
+    if (first < 1 || first === last) return;
+    let shown: number | null = null;
+    const from = performance.now();
+    const step = (now: number): void => {
+      // Whoever scrubs or changes something meanwhile has the word.
+      if (this.setup !== setup || this.bed.frames !== frames || this.cursor !== shown) return;
+      const share = (now - from) / SHOW_MS;
+      shown = share >= 1 ? null : first + Math.floor(share * (last - first + 1));
+      this.cursor = shown;
+      if (shown !== null) requestAnimationFrame(step);
+    };
+    requestAnimationFrame(step);
   }
 
   dropAct(at: number): void {
@@ -144,7 +172,8 @@ export class Bench {
   }
 
   peek(): void {
-    this.looked = true;
+    // After the pull there is nothing left to give away.
+    if (this.stage !== 'pulled') this.looked = true;
   }
 
   /** A clean floor, the same set-up: comb again. */

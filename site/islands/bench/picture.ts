@@ -1,9 +1,12 @@
-import type { BedFrame } from '@sim/bed/types.ts';
+import type { BedFrame, BedResult } from '@sim/bed/types.ts';
 import { isLaid } from '@sim/view/laid.ts';
 import type { BedShown } from '@sim/view/scene/bench-view.ts';
 import type { ViewName } from '@sim/view/scene/orbit.ts';
 
 import type { Bench } from './bench.svelte.ts';
+import { AT_REST, swayOf } from './sway.ts';
+
+const NO_AIR: BedResult['pockets'] = [];
 
 /** What the three-dimensional picture is to show now; null until there is a frame. */
 export function bedShown(bench: Bench): BedShown | null {
@@ -22,6 +25,8 @@ export function bedShown(bench: Bench): BedShown | null {
     trowel: bench.stage === 'comb' ? (bench.trowelAt ?? trowelRest(setup.tile.widthMm, setup.comb.directionDeg)) : null,
     cut: bench.open || !laid ? bench.cut : null,
     neighbours: bench.neighbours,
+    air: bench.open && bench.settled && bench.look === 'clear' ? (bench.bed.result?.pockets ?? NO_AIR) : NO_AIR,
+    sway: laid ? swayOf(bench.bed.frames, bench.at, setup) : AT_REST,
   };
 }
 
@@ -37,6 +42,8 @@ export function keptShown(bench: Bench, beside: BedShown): BedShown | null {
     tile: combed ? 'away' : bench.stage === 'pulled' ? bench.hold : 'down',
     pulled: bench.stage === 'pulled' && bench.hold !== 'down',
     trowel: null,
+    air: beside.air.length > 0 ? kept.result.pockets : NO_AIR,
+    sway: AT_REST,
   };
 }
 

@@ -39,7 +39,9 @@ export const bench = {
   picture: {
     label: 'The bed in three dimensions',
     drawnOnly:
-      'How squeezed-out mortar lies beside the tile, and how torn mortar looks, is drawn to help the eye. How much there is, and where it took, is computed.',
+      'How squeezed-out mortar lies beside the tile, how torn mortar looks, and how a tile turns under a twist and shakes under vibration (far less than drawn) is drawn to help the eye. How much mortar there is, where it took and where the tile slides and sinks is computed.',
+    columns: (band: string) =>
+      `Columns stand where air is shut in, as high as its pressure over the room’s: each band is ${band}.`,
     keys: 'Arrow keys turn the view, with Shift they move it, + and − come nearer and go back, 1 to 6 are the named views.',
     noWebgl: 'This browser draws no three-dimensional picture, so the bed is shown from above.',
     lost: 'The graphics were interrupted; the picture comes back by itself.',
@@ -196,7 +198,9 @@ export const bench = {
     label: 'Step through what happened',
     play: 'Play',
     pause: 'Pause',
-    at: (at: number, of: number, what: string) => `Picture ${at} of ${of}: ${what}`,
+    at: (at: number, of: number, what: string) => `Picture ${at} of ${of}: ${what}.`,
+    forces: (on: string, needs: string, gap: string) =>
+      `${on === '' ? '' : `On the tile: ${on}. `}To press it further without moving it takes ${needs}. Gap under the middle: ${gap}.`,
     combed: 'combed',
     laid: 'laid, its own weight on the ridges',
   },
@@ -217,6 +221,18 @@ export const bench = {
     trapped: 'Shut-in air',
     skinned: 'Touched, not bonded',
     legend: 'What the marks mean',
+    pockets: {
+      fold: 'Shut-in air, pocket by pocket',
+      caption: (shown: number, of: number) =>
+        shown < of
+          ? `The ${shown} largest of ${of} pockets; the numbers stand on the map.`
+          : 'The pockets of shut-in air; the numbers stand on the map.',
+      number: 'Number',
+      fromLeft: 'From the left edge',
+      fromNear: 'From the near edge as it lay',
+      area: 'Area',
+      pressure: 'Pressure over the room’s',
+    },
   },
   section: {
     title: 'Cut through the bed',

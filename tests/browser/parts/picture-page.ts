@@ -64,6 +64,8 @@ window.showBeds = async (count) => {
       trowel: null,
       cut: n % 6 === 0 ? { along: 'length', atMm: 0 } : null,
       neighbours: n % 4 === 0,
+      air: [],
+      sway: { turnDeg: 0, shiftMm: 0 },
     };
     // Every tenth time two beds stand side by side, as when they are compared.
     view.show(n % 10 === 9 ? [shown, shown] : [shown]);

@@ -2,6 +2,7 @@ import { isLaid } from '@sim/view/laid.ts';
 import type { BedShown } from '@sim/view/scene/bench-view.ts';
 
 import type { BedProgress } from '../bed-run.svelte.ts';
+import { AT_REST } from '../sway.ts';
 
 /** Combed, set, pulled. */
 export type WallStep = 0 | 1 | 2;
@@ -23,5 +24,7 @@ export function wallShown(bed: BedProgress, step: WallStep): BedShown | null {
     trowel: null,
     cut: null,
     neighbours: false,
+    air: [],
+    sway: AT_REST,
   };
 }
