@@ -51,6 +51,8 @@ export interface BenchView {
   setStill: (still: boolean) => void;
   png: () => Promise<Blob | null>;
   counts: Stage['counts'];
+  /** Where the eye stands now. */
+  eye: () => Orbit;
   quality: Stage['quality'];
   holdQuality: Stage['holdQuality'];
   dispose: () => void;
@@ -189,6 +191,7 @@ export function openBenchView(canvas: HTMLCanvasElement, first: ViewPalette, hoo
     },
     png: stage.png,
     counts: stage.counts,
+    eye: stage.orbit,
     quality: stage.quality,
     holdQuality: stage.holdQuality,
     dispose: () => {

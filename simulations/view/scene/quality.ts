@@ -60,6 +60,29 @@ export const nextQuality = (at: Quality, tookMs: number): Quality => {
   return up && tookMs < at.upgradeUnderMs ? up : at;
 };
 
+/** The setting below, or the same where there is none. */
+export const lowerQuality = (at: Quality): Quality => QUALITIES[QUALITIES.indexOf(at) - 1] ?? at;
+
+/** A moving picture that comes later than this after the last, ms, is slow; so many in a row are too slow. */
+const SLOW_MS = 50;
+const SLOW_IN_A_ROW = 6;
+
+/**
+ * Watches the pace of pictures while something moves.
+ * @returns a step to call for each picture with its time, ms, or with null at rest; true when the setting must go down
+ */
+export function paceWatch(): (now: number | null) => boolean {
+  let last: number | null = null;
+  let slow = 0;
+  return (now) => {
+    slow = now !== null && last !== null && now - last > SLOW_MS ? slow + 1 : 0;
+    last = now;
+    if (slow < SLOW_IN_A_ROW) return false;
+    slow = 0;
+    return true;
+  };
+}
+
 /** Cells between vertices that keep a mesh within a setting's budget; never so coarse that a ridge is lost. */
 export const strideFor = (quality: Quality, cells: number): number =>
   Math.max(1, Math.min(2, Math.ceil(Math.sqrt(cells / quality.vertices))));

@@ -15,7 +15,7 @@ import {
 import type { BedModel } from './bed-model.ts';
 import { makeReflections, makeWorkshop } from './lights.ts';
 import { eyePlace, HALF_VIEW_DEG, heldOrbit, type Orbit } from './orbit.ts';
-import { nextQuality, QUALITIES, type Quality } from './quality.ts';
+import { lowerQuality, nextQuality, paceWatch, QUALITIES, type Quality } from './quality.ts';
 
 /** A picture drawn only when something changed. */
 export interface Stage {
@@ -73,6 +73,7 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
   let pictures = 0;
   let lost = false;
   let measuring = true;
+  const pace = paceWatch();
   const steps = new Set<(now: number) => boolean>();
   const size = new Vector2();
   const ray = new Raycaster();
@@ -155,6 +156,12 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
   const tick = (now: number): void => {
     asked = 0;
     if (lost) return;
+    if (pace(steps.size > 0 ? now : null) && quality !== lowerQuality(quality)) {
+      // What was quick when measured is slow now (a larger bed, a warm machine): one setting down, and no more up.
+      quality = lowerQuality(quality);
+      measuring = false;
+      applyQuality();
+    }
     for (const step of steps) if (!step(now)) steps.delete(step);
     if (measuring && models.length > 0 && steps.size === 0) measure();
     else draw();

@@ -36,6 +36,8 @@ export class Bench {
   stage = $state<Stage>('comb');
   /** The share guessed before the pull, or null while none is given. */
   guess = $state<number | null>(null);
+  /** The guess has gone into the learner's record, with what the bed first gave. */
+  guessKept = false;
   /** The guess was asked for and not given, or the bed was looked into first. */
   looked = $state(false);
   look = $state<Look>('solid');
@@ -165,6 +167,7 @@ export class Bench {
   /** Pulls the tile, with the guess or (null) without one. */
   pull(guess: number | null): void {
     this.guess = guess;
+    this.guessKept = false;
     this.stage = 'pulled';
     this.tool = 'turn';
     this.hold = 'turned';
