@@ -127,7 +127,7 @@ export function sinkBy(bed: Bed, sink: number, slopeX: number, slopeY: number): 
   bed.slopeX += slopeX;
   bed.slopeY += slopeY;
   // The last march's way downhill still serves; so the load is of the bed as it lies after the mortar has moved.
-  bed.outSum += route(grid);
+  bed.outSum += route(grid, bed.terms);
   measure(bed);
   bed.steps += 1;
 }
@@ -155,7 +155,7 @@ export const closingStep = (bed: Bed): number =>
 /** Passes on what front cells were handed beyond their room, without moving the tile. */
 export function settle(bed: Bed): void {
   for (let n = 0; n < 6 && backlog(bed.grid) > 1e-6; n += 1) {
-    bed.outSum += route(bed.grid);
+    bed.outSum += route(bed.grid, bed.terms);
     measure(bed);
     bed.steps += 1;
   }

@@ -1,5 +1,5 @@
 import { bankTerm, frontDistance, markFronts } from './fronts.ts';
-import { type BedGrid, DONE, EMPTY, FULL, OPEN, WAITING } from './grid.ts';
+import { AT_FRONT, type BedGrid, EMPTY, FULL, OPEN, QUEUED } from './grid.ts';
 
 /** What the march needs besides the grid. */
 export interface MarchTerms {
@@ -10,66 +10,63 @@ export interface MarchTerms {
   gaugePa: Float64Array;
 }
 
-/** Sides of a cell in `from`; the first two are x, the others y. */
-const LEFT = 1;
-const RIGHT = 2;
-const BELOW = 4;
-const ABOVE = 8;
-/** The cell lies at a front. */
-const AT_FRONT = 16;
-const X_SIDES = LEFT | RIGHT;
-const Y_SIDES = BELOW | ABOVE;
-
-/** Width of a group in the least climb over a cell: wider loses accuracy and gains no time. */
+/** Width of a group in the least climb over a cell: wider means more cells looked at again, narrower more groups. */
 const GROUP = 0.6;
+/** Smaller betterments are rounding, in shares of the pressure; at fronts, nearness in shares of a climb that bars one. */
+const SAME = 1e-12;
+const LEVEL_WITH = 1e-4;
 
-/** Where the pressure of a cell would come from along one axis: level, distance in cells, side. */
-const offer = { level: 0, distance: 1, side: 0 };
+/** Cells already taken whose pressure turned out lower, to be passed on at once. Grown when short. */
+let again = new Int32Array(1024);
 
-/** The better of a cell's two sides along an axis, fronts and cells already done; side 0 when there is neither. */
-function bestOffer(grid: BedGrid, terms: MarchTerms, n: number, step: number, rise: number, low: number): void {
-  const { state, pressure, label } = grid;
-  let best = Infinity;
-  offer.side = 0;
-  for (let turn = 0; turn < 2; turn += 1) {
-    const way = turn === 0 ? -step : step;
-    const next = n + way;
-    const s = state[next]!;
-    if (s !== DONE && s > EMPTY) continue;
-    let level = s === DONE ? pressure[next]! : terms.endPa + terms.gaugePa[label[next]!]!;
-    if (s === OPEN && terms.endPa > 0) level += terms.yieldPa * bankTerm(grid, n, next);
-    const distance = s === DONE ? 1 : frontDistance(grid, next, next + way);
-    if (level + distance * rise >= best) continue;
-    best = level + distance * rise;
-    offer.level = level;
-    offer.distance = distance;
-    offer.side = turn === 0 ? low : 2 * low;
-  }
+function longer(list: Int32Array<ArrayBuffer>): Int32Array<ArrayBuffer> {
+  const twice = new Int32Array(2 * list.length);
+  twice.set(list);
+  return twice;
 }
 
-/** Pressure of a cell at a front from all its sides, the slow and general way; sets where it comes from. */
-function solveAtFront(grid: BedGrid, terms: MarchTerms, n: number, rise: number): number {
-  bestOffer(grid, terms, n, 1, rise, LEFT);
-  const { level: a, distance: da, side: sideX } = offer;
-  bestOffer(grid, terms, n, grid.columns, rise, BELOW);
-  const { level: b, distance: db, side: sideY } = offer;
-  if (sideX === 0 || (sideY !== 0 && b + db * rise <= a)) {
-    grid.from[n] = AT_FRONT | sideY;
-    grid.share[n] = 0;
-    return b + db * rise;
-  }
-  if (sideY === 0 || a + da * rise <= b) {
-    grid.from[n] = AT_FRONT | sideX;
-    grid.share[n] = 255;
-    return a + da * rise;
-  }
+/** Pressure that meets |∇p| = rise from the levels a and b, distances da and db in cells away along x and y. */
+function upwind(a: number, da: number, b: number, db: number, rise: number): number {
+  if (b + db * rise <= a) return b + db * rise;
+  if (a + da * rise <= b) return a + da * rise;
   const wa = 1 / (da * da);
   const wb = 1 / (db * db);
-  const p = (wa * a + wb * b + Math.sqrt((wa + wb) * rise * rise - wa * wb * (a - b) * (a - b))) / (wa + wb);
-  const gx = (p - a) / da;
-  grid.from[n] = AT_FRONT | sideX | sideY;
-  grid.share[n] = (255 * gx) / (gx + (p - b) / db) + 0.5;
-  return p;
+  return (wa * a + wb * b + Math.sqrt((wa + wb) * rise * rise - wa * wb * (a - b) * (a - b))) / (wa + wb);
+}
+
+/** Level the air or the joint at `next` sets for the full cell `n`, Pa. */
+export function frontLevel(grid: BedGrid, terms: MarchTerms, n: number, next: number): number {
+  const level = terms.endPa + terms.gaugePa[grid.label[next]!]!;
+  return grid.state[next] === OPEN && terms.endPa > 0 ? level + terms.yieldPa * bankTerm(grid, n, next) : level;
+}
+
+/** Level and distance in cells on the four sides of a cell at a front: left, right, below, above. */
+const levels = new Float64Array(4);
+const distances = new Float64Array(4);
+
+/** Pressure of a cell at a front: the lowest that any two of its sides, one to an axis, give. */
+function solveAtFront(grid: BedGrid, terms: MarchTerms, n: number, rise: number): number {
+  const { state, pressure, columns } = grid;
+  let least = Infinity;
+  for (let side = 0; side < 4; side += 1) {
+    const step = side === 0 ? -1 : side === 1 ? 1 : side === 2 ? -columns : columns;
+    const next = n + step;
+    const isFull = state[next]! >= FULL;
+    const level = isFull ? pressure[next]! : frontLevel(grid, terms, n, next);
+    const distance = isFull ? 1 : frontDistance(grid, next, next + step);
+    levels[side] = level;
+    distances[side] = distance;
+    if (level + distance * rise < least) least = level + distance * rise;
+  }
+  for (let x = 0; x < 2; x += 1)
+    for (let y = 2; y < 4; y += 1) {
+      const a = levels[x]!;
+      const b = levels[y]!;
+      if (a >= least || b >= least) continue;
+      const p = upwind(a, distances[x]!, b, distances[y]!, rise);
+      if (p < least) least = p;
+    }
+  return least;
 }
 
 /** Puts all full cells at fronts on the waiting list. */
@@ -85,14 +82,14 @@ function startAtFronts(
   for (let row = rim; row < rim + tileRows; row += 1) {
     const start = row * columns + rim;
     for (let n = start; n < start + tileColumns; n += 1) {
-      if (state[n] !== FULL) continue;
+      if (state[n]! < FULL) continue;
       const g = gap[n]!;
       if (g > widest) widest = g;
       if (state[n - 1]! > EMPTY && state[n + 1]! > EMPTY && state[n - columns]! > EMPTY && state[n + columns]! > EMPTY)
         continue;
       const p = solveAtFront(grid, terms, n, climb / g);
       pressure[n] = p;
-      state[n] = WAITING;
+      state[n] = AT_FRONT | QUEUED;
       if (p < least) least = p;
       order[waiting] = n;
       waiting += 1;
@@ -102,15 +99,14 @@ function startAtFronts(
 }
 
 /**
- * Pressure of the bed at yield: |∇p| = 2τ/g in full cells, given at the fronts (an eikonal problem). Cells are taken
- * in groups of rising pressure; away from the fronts a cell is reached first from one side, then perhaps from the other
- * axis, and never again, so the whole is linear in the cells. `order` is afterwards a way downhill for the mortar.
+ * Pressure of the bed at yield: |∇p| = 2τ/g in full cells, given at the fronts (an eikonal problem, upwind differences).
+ * Cells are taken in groups of rising pressure; within a group the order is chance, so a cell that turns out lower
+ * after it was taken hands that on at once. The pressures are those of the scheme itself, whatever the order, and the
+ * work is linear in the cells. `order` is afterwards, but for the order within groups, a way downhill.
  */
 export function march(grid: BedGrid, terms: MarchTerms): void {
-  const { gap, pressure, state, order, from, share, columns, cellMm } = grid;
+  const { gap, pressure, state, order, columns, cellMm } = grid;
   const climb = 2 * terms.yieldPa * cellMm;
-  // With all fronts at one level the near one is the lower one; a pocket's may not be.
-  const isLevel = terms.gaugePa.every((gauge) => gauge === 0);
   markFronts(grid);
   const begin = startAtFronts(grid, terms, climb);
   const group = begin.widest > 0 ? (GROUP * climb) / begin.widest : 0;
@@ -121,66 +117,57 @@ export function march(grid: BedGrid, terms: MarchTerms): void {
     const limit = least + group;
     least = Infinity;
     for (let k = taken; k < waiting; k += 1) {
-      const n = order[k]!;
-      const p = pressure[n]!;
-      if (p > limit) {
-        if (p < least) least = p;
+      const first = order[k]!;
+      if (pressure[first]! > limit) {
+        if (pressure[first]! < least) least = pressure[first]!;
         continue;
       }
-      state[n] = DONE;
+      state[first] = state[first]! - QUEUED;
       order[k] = order[taken]!;
-      order[taken] = n;
+      order[taken] = first;
       taken += 1;
-      for (let side = 0; side < 4; side += 1) {
-        const next = side === 0 ? n - 1 : side === 1 ? n + 1 : side === 2 ? n - columns : n + columns;
-        const s = state[next]!;
-        if (s === FULL) {
-          pressure[next] = p + climb / gap[next]!;
-          from[next] = side === 0 ? RIGHT : side === 1 ? LEFT : side === 2 ? ABOVE : BELOW;
-          share[next] = side < 2 ? 255 : 0;
-          state[next] = WAITING;
-          order[waiting] = next;
-          waiting += 1;
-        } else if (s === WAITING) {
+      again[0] = first;
+      let left = 1;
+      while (left > 0) {
+        left -= 1;
+        const n = again[left]!;
+        const p = pressure[n]!;
+        for (let side = 0; side < 4; side += 1) {
+          const next = side === 0 ? n - 1 : side === 1 ? n + 1 : side === 2 ? n - columns : n + columns;
+          const s = state[next]!;
+          if (s < FULL) continue;
           const before = pressure[next]!;
           if (before <= p) continue;
-          const sides = from[next]!;
+          const rise = climb / gap[next]!;
           let value: number;
-          if ((sides & AT_FRONT) !== 0) {
-            if (isLevel && (sides & (side < 2 ? X_SIDES : Y_SIDES)) !== 0) continue;
-            const wasShare = share[next]!;
-            value = solveAtFront(grid, terms, next, climb / gap[next]!);
-            if (value >= before) {
-              from[next] = sides;
-              share[next] = wasShare;
-              continue;
-            }
+          if ((s & AT_FRONT) === AT_FRONT) {
+            if (before - p < LEVEL_WITH * rise) continue;
+            value = solveAtFront(grid, terms, next, rise);
           } else {
-            // The side it was reached from before on this axis was taken earlier, so it is the lower one.
-            if ((sides & (side < 2 ? X_SIDES : Y_SIDES)) !== 0) continue;
-            const other =
-              pressure[
-                sides === LEFT
-                  ? next - 1
-                  : sides === RIGHT
-                    ? next + 1
-                    : sides === BELOW
-                      ? next - columns
-                      : next + columns
-              ]!;
-            const rise = climb / gap[next]!;
-            const apart = p - other;
-            const square = 2 * rise * rise - apart * apart;
-            if (square <= 0) continue;
-            value = 0.5 * (p + other + Math.sqrt(square));
-            if (value >= before) continue;
-            const here = value - p;
-            const part = (255 * here) / (here + value - other) + 0.5;
-            from[next] = sides | (side === 0 ? RIGHT : side === 1 ? LEFT : side === 2 ? ABOVE : BELOW);
-            share[next] = side < 2 ? part : 255.5 - part + 0.5;
+            const l = pressure[next - 1]!;
+            const r = pressure[next + 1]!;
+            const d = pressure[next - columns]!;
+            const u = pressure[next + columns]!;
+            const a = l < r ? l : r;
+            const b = d < u ? d : u;
+            const apart = a < b ? b - a : a - b;
+            if (apart >= rise) value = (a < b ? a : b) + rise;
+            else value = 0.5 * (a + b + Math.sqrt(2 * rise * rise - apart * apart));
           }
+          if (value >= before - SAME * value) continue;
           pressure[next] = value;
-          if (value < least) least = value;
+          if (s >= QUEUED) {
+            if (value < least) least = value;
+          } else if (before === Infinity) {
+            state[next] = s + QUEUED;
+            order[waiting] = next;
+            waiting += 1;
+            if (value < least) least = value;
+          } else {
+            if (left === again.length) again = longer(again);
+            again[left] = next;
+            left += 1;
+          }
         }
       }
     }

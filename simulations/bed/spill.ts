@@ -1,0 +1,88 @@
+import { type BedGrid, EMPTY, FULL, LISTED } from './grid.ts';
+
+/** A cell between two fronts counts as full only when its neighbours in the valley have no more room than this share. */
+const LEVEL = 1e-6;
+/** A front may run on over this many cells in a step. */
+const MOST_CELLS = 4;
+
+const roomOf = (grid: BedGrid, n: number): number => {
+  const room = grid.gap[n]! * (1 - LEVEL) - grid.mortar[n]!;
+  return grid.state[n] === EMPTY && room > 0 ? room : 0;
+};
+
+/** Two fronts meet in the cell: it has full cells on both sides of it. */
+const isBetween = ({ state, columns }: BedGrid, n: number): boolean =>
+  (state[n - 1]! >= FULL && state[n + 1]! >= FULL) || (state[n - columns]! >= FULL && state[n + columns]! >= FULL);
+
+/** Visits the eight cells round one. */
+function eachBeside({ columns }: BedGrid, n: number, visit: (next: number) => void): void {
+  for (let row = -columns; row <= columns; row += columns)
+    for (let next = n + row - 1; next <= n + row + 1; next += 1) if (next !== n) visit(next);
+}
+
+/** Calls `give` for each cell that a front cell too full hands to, with its weight. */
+function eachTaker(grid: BedGrid, n: number, give: (to: number, weight: number) => void): void {
+  const { state, columns } = grid;
+  if (isBetween(grid, n)) {
+    eachBeside(grid, n, (next) => {
+      const room = roomOf(grid, next);
+      if (room > 0) give(next, room);
+    });
+    return;
+  }
+  for (let side = 0; side < 4; side += 1) {
+    const step = side === 0 ? -1 : side === 1 ? 1 : side === 2 ? -columns : columns;
+    if (state[n - step]! >= FULL && state[n + step] === EMPTY) give(n + step, 1);
+  }
+}
+
+/**
+ * Passes on what front cells were handed beyond their room: the front goes on into the cell beyond; where two fronts
+ * meet, the rest runs along the valley by the room there, so that they meet everywhere at once and not at a chance cell.
+ * All give at once and by what was there before, so the order of cells does not matter.
+ * @param from where in `order` the list of such cells begins; it ends with `order`
+ */
+export function spill(grid: BedGrid, from: number): void {
+  const { mortar, gap, order, pressure, mark, taken } = grid;
+  let begin = from;
+  let end = order.length;
+  for (let n = 0; n < MOST_CELLS && begin < end; n += 1) {
+    // What is given is gathered in `pressure`, which an empty cell does not need until the next march.
+    for (let k = begin; k < end; k += 1)
+      eachTaker(grid, order[k]!, (to) => {
+        pressure[to] = 0;
+      });
+    for (let k = begin; k < end; k += 1) {
+      const cell = order[k]!;
+      let sum = 0;
+      eachTaker(grid, cell, (_to, weight) => {
+        sum += weight;
+      });
+      if (sum === 0) continue;
+      const meet = isBetween(grid, cell);
+      const keep = meet ? gap[cell]! * (1 - LEVEL) : gap[cell]!;
+      const given = meet ? Math.min(sum, mortar[cell]! - keep) : mortar[cell]! - keep;
+      eachTaker(grid, cell, (to, weight) => {
+        pressure[to] = pressure[to]! + (given * weight) / sum;
+      });
+      // Its own room stays nothing, so those after it see what was there before.
+      mortar[cell] = mortar[cell]! - given;
+    }
+    const last = begin;
+    for (let k = last; k < end; k += 1) mark[order[k]!] = mark[order[k]!]! - LISTED;
+    for (let k = last; k < end; k += 1)
+      eachBeside(grid, order[k]!, (to) => {
+        const given = pressure[to]!;
+        if (grid.state[to] !== EMPTY || given <= 0) return;
+        const before = mortar[to]!;
+        mortar[to] = before + given;
+        pressure[to] = 0;
+        if (before + given <= gap[to]! || mark[to]! >= LISTED || begin === taken) return;
+        mark[to] = mark[to]! + LISTED;
+        begin -= 1;
+        order[begin] = to;
+      });
+    end = last;
+  }
+  for (let k = begin; k < end; k += 1) mark[order[k]!] = mark[order[k]!]! - LISTED;
+}
