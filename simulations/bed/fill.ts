@@ -6,9 +6,9 @@ import { layOut } from './layout.ts';
 import { pieceAt } from './pieces.ts';
 import type { BedSetup } from './types.ts';
 
-/** Bare strips are left along the two edges that lie on the layout lines. */
-const isBare = (setup: BedSetup, x: number, y: number): boolean =>
-  x + setup.tile.lengthMm / 2 < setup.comb.edgeBareMm || y + setup.tile.widthMm / 2 < setup.comb.edgeBareMm;
+/** Bare strips are left along the two edges that lie on the layout lines, and beyond them. */
+const isBare = ({ tile, comb }: BedSetup, x: number, y: number): boolean =>
+  comb.edgeBareMm > 0 && (x + tile.lengthMm / 2 < comb.edgeBareMm || y + tile.widthMm / 2 < comb.edgeBareMm);
 
 /** Combed mortar on the floor, all of the grid. */
 function comb(grid: BedGrid, setup: BedSetup): void {

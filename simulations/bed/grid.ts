@@ -6,9 +6,10 @@ export const EMPTY = 1;
 export const FULL = 2;
 /** Full, and beside air or the open joint. */
 export const AT_FRONT = 3;
-/** Added to a full cell's state: waiting in the march's list; passed by the route. */
+/** Added to a full cell's state: waiting in the march's list; waiting in the route for a higher neighbour; passed by it. */
 export const QUEUED = 4;
-export const PASSED = 8;
+export const WAITS = 8;
+export const PASSED = 16;
 
 /** Bits of `mark`. */
 export const TOUCHED = 1;
@@ -31,7 +32,7 @@ export interface BedGrid extends BedLayout {
   order: Int32Array;
   /** Which void an empty cell belongs to; 0 none, 1 open to the tile's edge, from 2 on a pocket. 2 bytes. */
   label: Uint16Array;
-  /** OPEN … AT_FRONT, with QUEUED or PASSED. 1 byte. */
+  /** OPEN … AT_FRONT, with QUEUED, WAITS or PASSED. 1 byte. */
   state: Uint8Array;
   /** TOUCHED: has met mortar. FRESH: met it by sliding. LISTED: on the list of front cells too full. 1 byte. */
   mark: Uint8Array;

@@ -139,6 +139,16 @@ export function march(grid: BedGrid, terms: MarchTerms): void {
           const before = pressure[next]!;
           if (before <= p) continue;
           const rise = climb / gap[next]!;
+          if (before === Infinity) {
+            // Reached for the first time: from here alone. Other sides have their say when they are taken.
+            const value = p + rise;
+            pressure[next] = value;
+            state[next] = s + QUEUED;
+            order[waiting] = next;
+            waiting += 1;
+            if (value < least) least = value;
+            continue;
+          }
           let value: number;
           if ((s & AT_FRONT) === AT_FRONT) {
             if (before - p < LEVEL_WITH * rise) continue;
@@ -157,11 +167,6 @@ export function march(grid: BedGrid, terms: MarchTerms): void {
           if (value >= before - SAME * value) continue;
           pressure[next] = value;
           if (s >= QUEUED) {
-            if (value < least) least = value;
-          } else if (before === Infinity) {
-            state[next] = s + QUEUED;
-            order[waiting] = next;
-            waiting += 1;
             if (value < least) least = value;
           } else {
             if (left === again.length) again = longer(again);

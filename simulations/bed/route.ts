@@ -1,10 +1,11 @@
 import { frontDistance } from './fronts.ts';
-import { AT_FRONT, type BedGrid, EMPTY, FULL, LISTED, OPEN, PASSED } from './grid.ts';
+import { AT_FRONT, type BedGrid, EMPTY, FULL, LISTED, OPEN, PASSED, WAITS } from './grid.ts';
 import { frontLevel, type MarchTerms } from './march.ts';
 import { spill } from './spill.ts';
 
-/** Cells that were handed more after they had been passed. Grown when short. */
-let again = new Int32Array(1024);
+/** Cells to be passed on next. Grown when short. */
+let ready = new Int32Array(1024);
+const falls = new Float64Array(4);
 
 function longer(list: Int32Array<ArrayBuffer>): Int32Array<ArrayBuffer> {
   const twice = new Int32Array(2 * list.length);
@@ -29,6 +30,16 @@ function fallTo(grid: BedGrid, terms: MarchTerms, n: number, step: number): numb
 const partOf = (first: number, second: number): number =>
   first >= second ? 1 - (0.5 * second) / first : (0.5 * first) / second;
 
+/** True while a full neighbour of higher pressure has not given yet. */
+function isEarly({ state, pressure, columns }: BedGrid, n: number, p: number): boolean {
+  return (
+    (pressure[n - 1]! > p && state[n - 1]! < PASSED) ||
+    (pressure[n + 1]! > p && state[n + 1]! < PASSED) ||
+    (pressure[n - columns]! > p && state[n - columns]! < PASSED) ||
+    (pressure[n + columns]! > p && state[n + columns]! < PASSED)
+  );
+}
+
 /** Adds what has gone out to the columns in the joint. @returns where the list goes on with cells under the tile */
 function bank({ mortar, order, pressure, state }: BedGrid, from: number): number {
   let begin = from;
@@ -43,9 +54,18 @@ function bank({ mortar, order, pressure, state }: BedGrid, from: number): number
   return begin;
 }
 
+/** Falls of pressure of a cell at a front towards its four sides, into `falls`. */
+function fallsAtFront(grid: BedGrid, terms: MarchTerms, n: number): void {
+  for (let side = 0; side < 4; side += 1) {
+    const step = side === 0 ? -1 : side === 1 ? 1 : side === 2 ? -grid.columns : grid.columns;
+    falls[side] = fallTo(grid, terms, n, step);
+  }
+}
+
 /**
  * Sends what each cell has too much of downhill, from the highest pressure to the lowest, by the slope of the pressure:
- * to its lower neighbours, into the front cells, or out into the joint.
+ * to its lower neighbours, into the front cells, or out into the joint. A cell gives once, when all higher ones beside
+ * it have given; the march's order is nearly that, and one met too early waits for the last of them.
  * @returns the volume pushed out past the tile, as a column over one cell, mm
  */
 export function route(grid: BedGrid, terms: MarchTerms): number {
@@ -53,47 +73,56 @@ export function route(grid: BedGrid, terms: MarchTerms): number {
   let out = 0;
   let full = order.length;
   for (let k = grid.taken - 1; k >= 0; k -= 1) {
-    again[0] = order[k]!;
+    ready[0] = order[k]!;
     let left = 1;
     while (left > 0) {
       left -= 1;
-      const n = again[left]!;
+      const n = ready[left]!;
       const s = state[n]!;
-      if (s < PASSED) state[n] = s + PASSED;
+      if (s >= PASSED) continue;
+      const p = pressure[n]!;
+      if (isEarly(grid, n, p)) {
+        state[n] = s | WAITS;
+        continue;
+      }
+      state[n] = s | PASSED;
       const excess = mortar[n]! - gap[n]!;
-      if (excess <= 0) continue;
-      let l: number;
-      let r: number;
-      let d: number;
-      let u: number;
+      let l = 0;
+      let r = 0;
+      let d = 0;
+      let u = 0;
       if ((s & AT_FRONT) === AT_FRONT) {
-        l = fallTo(grid, terms, n, -1);
-        r = fallTo(grid, terms, n, 1);
-        d = fallTo(grid, terms, n, -columns);
-        u = fallTo(grid, terms, n, columns);
+        fallsAtFront(grid, terms, n);
+        l = falls[0]!;
+        r = falls[1]!;
+        d = falls[2]!;
+        u = falls[3]!;
       } else {
-        const p = pressure[n]!;
-        l = p - pressure[n - 1]!;
-        r = p - pressure[n + 1]!;
-        d = p - pressure[n - columns]!;
-        u = p - pressure[n + columns]!;
-        if (l < 0) l = 0;
-        if (r < 0) r = 0;
-        if (d < 0) d = 0;
-        if (u < 0) u = 0;
+        l = Math.max(0, p - pressure[n - 1]!);
+        r = Math.max(0, p - pressure[n + 1]!);
+        d = Math.max(0, p - pressure[n - columns]!);
+        u = Math.max(0, p - pressure[n + columns]!);
       }
       const x = l > r ? l : r;
       const y = d > u ? d : u;
       if (x + y <= 0) continue;
-      mortar[n] = gap[n]!;
-      const alongX = (excess * x) / (x + y);
+      const gives = excess > 0;
+      if (gives) mortar[n] = gap[n]!;
+      const alongX = gives ? (excess * x) / (x + y) : 0;
       for (let side = 0; side < 4; side += 1) {
         const fall = side === 0 ? l : side === 1 ? r : side === 2 ? d : u;
         if (fall === 0) continue;
-        const other = side === 0 ? r : side === 1 ? l : side === 2 ? u : d;
         const next = side === 0 ? n - 1 : side === 1 ? n + 1 : side === 2 ? n - columns : n + columns;
-        const given = (side < 2 ? alongX : excess - alongX) * partOf(fall, other);
         const to = state[next]!;
+        if ((to & WAITS) === WAITS) {
+          if (left === ready.length) ready = longer(ready);
+          ready[left] = next;
+          left += 1;
+        }
+        if (!gives) continue;
+        const other = side === 0 ? r : side === 1 ? l : side === 2 ? u : d;
+        const axis = side < 2 ? alongX : excess - alongX;
+        const given = other === 0 ? axis : axis * partOf(fall, other);
         if (to === OPEN) {
           // Kept apart until all have given: the bank out there must not grow while the mortar behind it is shared out.
           out += given;
@@ -104,13 +133,9 @@ export function route(grid: BedGrid, terms: MarchTerms): number {
           pressure[next] = pressure[next]! + given;
           continue;
         }
-        const before = mortar[next]!;
-        mortar[next] = before + given;
-        if (to >= PASSED) {
-          if (left === again.length) again = longer(again);
-          again[left] = next;
-          left += 1;
-        } else if (to === EMPTY && before + given > gap[next]! && mark[next]! < LISTED) {
+        const now = mortar[next]! + given;
+        mortar[next] = now;
+        if (to === EMPTY && now > gap[next]! && mark[next]! < LISTED) {
           mark[next] = mark[next]! + LISTED;
           full -= 1;
           order[full] = next;
