@@ -6,9 +6,16 @@ import { type Applied, balancing, GRAIN_STOP_MM, motionOf, press } from './press
 import { slideRate } from './slide-law.ts';
 
 const ANGLES = 12;
-/** A front moves at most this many cells in a step, and the tile falls at most this share of the gap. */
+/**
+ * A front moves at most this many cells in a step, and the tile falls at most this share of the gap; less where air is
+ * shut in, since a pocket that closes within a step is met too late.
+ */
 const FRONT_STEP = 0.75;
 const SINK_STEP = 0.08;
+const FRONT_STEP_ON_AIR = 0.4;
+const SINK_STEP_ON_AIR = 0.02;
+/** The share of the load from which the air is minded. */
+const ON_AIR = 0.02;
 /** What is left of a path is gone in one step when the tile would fall by less than this share of the gap. */
 const STILL = 0.002;
 const MOST_STEPS = 2000;
@@ -74,14 +81,16 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
       break;
     }
     const fall = gain.volume / load.contactMm2;
+    const onAir = load.airN > ON_AIR * applied.forceN;
     const most = Math.min(
-      SINK_STEP * load.meanGap,
+      (onAir ? SINK_STEP_ON_AIR : SINK_STEP) * load.meanGap,
       load.leastGap / 2,
       closingStep(bed),
       airStep(bed.grid, bed.air, lift),
     );
     const left = how.pathMm - gone;
-    const step = fall * left < STILL * load.meanGap ? left : Math.min(left, FRONT_STEP / gain.fastest, most / fall);
+    const furthest = (onAir ? FRONT_STEP_ON_AIR : FRONT_STEP) / gain.fastest;
+    const step = fall * left < STILL * load.meanGap ? left : Math.min(left, furthest, most / fall);
     // A front widens evenly with the path, so one over the gap grows evenly too: exact for ridges over any step.
     const sink = (fall * step) / (1 + (fall * step) / load.meanGap);
     const stiffness = (3 * load.forceN) / (load.contactMm2 * 1e-6 * load.meanGap);
