@@ -29,10 +29,10 @@ describe('a blade turned off square', () => {
       const setup = defaultSetup();
       setup.trowel = trowel({ yawDeg });
       const grid = combBed(setup);
-      const row = Math.floor(grid.rows / 2) * grid.columns;
+      const row = Math.floor(grid.rows / 2) * grid.columns + grid.rim;
       let count = 0;
-      for (let n = 1; n < grid.columns; n += 1)
-        if (grid.mortar[row + n]! > 5 && grid.mortar[row + n - 1]! <= 5) count += 1;
+      for (let n = 0; n < grid.tileColumns; n += 1)
+        if (grid.mortar[row + n]! > 5 && (n === 0 || grid.mortar[row + n - 1]! <= 5)) count += 1;
       return count;
     };
     // Middles at every 25.4 mm, and at every 25.4 × cos 45° = 17.96 mm, from the tile's own, within 305 mm either side.

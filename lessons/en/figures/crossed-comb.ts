@@ -4,7 +4,7 @@ import { press, slide, smallBed } from '@site/lessons/small-bed.ts';
 import type { LiveFigure } from '@site/lessons/live-figure.ts';
 
 const LIGHT_N = 40;
-const HARD_N = 120;
+const HARD_N = 80;
 const TRAVEL_MM = 6;
 const base = smallBed();
 
@@ -20,12 +20,12 @@ export const figure: LiveFigure = {
   question:
     'The bed was combed straight, and then once more at right angles. The piece is pressed and moved there and back. What share of its back is covered?',
   after:
-    'Crossed combing leaves blocks with shut holes between them. The air has no way out, so it carries the tile, and a push three times as hard gains little: it only squeezes it. Now comb straight with the steady hand. Then the wobbling hand: its lanes are crooked but open. Then the swirl.',
+    'Crossed combing leaves blocks with shut holes between them. The air has no way out, so it carries the tile, and a push twice as hard gains little: it only squeezes it. Now comb straight with the steady hand. Then the wobbling hand: its lanes are crooked but open. Then the swirl.',
   setup: {
     ...base,
     trowel: { ...base.trowel, depthMm: inches(1 / 4) },
     mortar: { ...base.mortar, yieldPa: 900 },
-    cellMm: 1.25,
+    cellMm: 1,
   },
   controls: [
     {
@@ -47,7 +47,7 @@ export const figure: LiveFigure = {
       start: 0,
       options: [
         { label: 'a steady hand', change: pushed(LIGHT_N) },
-        { label: 'three times as hard', change: pushed(HARD_N) },
+        { label: 'twice as hard', change: pushed(HARD_N) },
       ],
     },
   ],
