@@ -15,7 +15,10 @@ function placeIn(turning: Turning, x: number, y: number): [number, number] {
   return turning === 'quarter' ? [-y, x] : [-x, -y];
 }
 
-function surfaceIn(turning: Turning, surface: SurfaceSetup): Pick<SurfaceSetup, 'bowLengthMm' | 'bowWidthMm' | 'twistMm'> {
+function surfaceIn(
+  turning: Turning,
+  surface: SurfaceSetup,
+): Pick<SurfaceSetup, 'bowLengthMm' | 'bowWidthMm' | 'twistMm'> {
   const { bowLengthMm, bowWidthMm, twistMm = 0 } = surface;
   if (turning === 'half') return { bowLengthMm, bowWidthMm, twistMm };
   if (turning === 'mirror') return { bowLengthMm, bowWidthMm, twistMm: -twistMm };
