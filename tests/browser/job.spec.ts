@@ -1,11 +1,30 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 
+import { addArea, freshDraft, MOST_AREAS, setAreaBoxes, type Draft } from '@site/islands/job/draft.ts';
+import { linkHash } from '@site/islands/job/link.ts';
+
 const line = (page: Page, id: string) => page.locator(`[data-line="${id}"]`).first();
 const planned = async (page: Page) => {
   await page.goto('job/');
   await expect(line(page, 'coverage').locator('.value')).toHaveText('80 %');
 };
+
+/** Waits in the page until a reckoning has got somewhere, and stops it there: from outside it may be over too soon. */
+const stopUnderWay = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<{ share: number; label: string }>((done) => {
+        const timer = setInterval(() => {
+          const bar = document.querySelector<HTMLProgressElement>('#plan-progress');
+          const button = [...document.querySelectorAll('button')].find((one) => one.textContent === 'Cancel');
+          if (!bar || !button || bar.value === 0) return;
+          clearInterval(timer);
+          button.click();
+          done({ share: bar.value, label: bar.labels[0]?.textContent ?? '' });
+        }, 5);
+      }),
+  );
 
 test.describe('the job sheet', () => {
   test('plans the job it opens with, and follows a change', async ({ page }) => {
@@ -59,6 +78,39 @@ test.describe('the job sheet', () => {
     await page.getByLabel('No back coat is given').check();
     await expect(moved).toBeVisible();
     await expect(page.getByText('It is combed in swirls')).toBeVisible();
+  });
+
+  test('shows how far the reckoning is, lets it be stopped and begun again, and leaves a fold as it was', async ({
+    page,
+  }) => {
+    test.slow(); // twenty areas are a long page
+    // As many areas as a sheet holds, each done otherwise than asked, so that there is something to wait for.
+    let big: Draft = freshDraft('imperial');
+    while (big.areas.length < MOST_AREAS) big = addArea(big);
+    for (const { id } of big.areas)
+      big = setAreaBoxes(big, id, { combed: 'swirl', moved: '0', area: String(100 + id), length: '36', width: '18' });
+    await page.goto(`job/${linkHash(big)}`);
+    const first = await stopUnderWay(page);
+    expect(first.label).toBe('Working out the plan');
+    expect(first.share).toBeGreaterThan(0);
+    expect(first.share).toBeLessThan(1);
+    await expect(page.getByRole('progressbar')).toBeHidden();
+    await expect(page.getByText('The plan was stopped before it was done')).toBeVisible();
+    await expect(page.locator('[data-plan]')).toHaveCount(0);
+    await page.getByRole('button', { name: 'Work it out again' }).click();
+    await expect(page.locator('[data-plan]')).toHaveCount(MOST_AREAS, { timeout: 30_000 });
+
+    const fold = page.locator('details', { hasText: 'How it is really done' }).first();
+    await fold.locator('summary').click();
+    const combed = fold.getByLabel('Combed');
+    await combed.selectOption('straight');
+    await stopUnderWay(page);
+    await expect(page.getByText('what stands here is from before the last change')).toBeVisible();
+    await expect(combed).toBeVisible();
+    await expect(combed).toHaveValue('straight');
+    await fold.getByLabel('Pressed').selectOption('light');
+    await expect(page.getByText('It is laid with a light hand').first()).toBeVisible({ timeout: 30_000 });
+    await expect(combed).toBeVisible();
   });
 
   test('takes a step back and forward again', async ({ page }) => {

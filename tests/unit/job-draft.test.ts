@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 
-import { AREA_BOXES } from '@site/islands/job/catalogue.ts';
+import { AREA_BOXES, JOB_BOXES } from '@site/islands/job/catalogue.ts';
 import {
   addArea,
   duplicateArea,
@@ -43,6 +43,21 @@ describe('a box is read as a person types', () => {
     expect(valueOf('offset', '33', 'metric')).toBeCloseTo(0.33, 10);
     expect(valueOf('offset', '1/3', 'metric')).toBeCloseTo(1 / 3, 10);
     expect(valueOf('offset', '50 %', 'metric')).toBeCloseTo(0.5, 10);
+  });
+  test('every whole number is read in every box that takes numbers, its unit written or not', () => {
+    const boxes = [
+      [AREA_BOXES.area, ['', ' ft²', ' m2', ' sq ft']],
+      [AREA_BOXES.joint, ['', ' in', ' mm']],
+      [AREA_BOXES.offset, ['', ' %']],
+      [JOB_BOXES.bag, ['', ' lb', ' kg']],
+      [JOB_BOXES.temperature, ['', ' °F', 'C']],
+      [JOB_BOXES.pace, ['']],
+    ] as const;
+    for (const [box, unitsOfIt] of boxes)
+      for (const unit of unitsOfIt)
+        for (let whole = 1; whole <= 130; whole += 1)
+          for (const units of ['imperial', 'metric'] as const)
+            expect(readBox(box, `${whole}${unit}`, units).state, `${box.path}: ${whole}${unit}`).toBe('read');
   });
   test('what cannot be understood is said, never guessed', () => {
     for (const text of ['abc', '12 parsecs', '1/0', '--3', 'NaN', '1e3', '<b>', '=1+1'])

@@ -20,9 +20,9 @@ const POUND_KG = 0.45359237; // exact: international avoirdupois pound, 1959
 const got = (value: BoxValue): BoxReading => ({ state: 'read', value });
 const misread = (why: Misread): BoxReading => ({ state: 'misread', why });
 
-/** Splits "50 lb" into its number and its unit word, in small letters. */
+/** Splits "50 lb" into its number and its unit word, in small letters. A 2 belongs to a unit only behind its letters: m2. */
 const split = (text: string): { amount: string; unit: string } => {
-  const parts = /^(.*?)\s*([a-zµ°²'"′″%]*2?\.?)$/u.exec(text.trim().toLowerCase());
+  const parts = /^(.*?)\s*((?:[a-zµ°²'"′″%]+2?)?\.?)$/u.exec(text.trim().toLowerCase());
   return { amount: parts?.[1] ?? '', unit: (parts?.[2] ?? '').replace(/\.$/, '') };
 };
 

@@ -128,6 +128,7 @@ export const plan = {
   cancel: 'Cancel',
   again: 'Work it out again',
   cancelled: 'The plan was stopped; what stands here is from before the last change.',
+  cancelledFirst: 'The plan was stopped before it was done.',
   failed: 'The plan could not be worked out. This is our failure; the job is kept as it is.',
   print: 'Print',
   csv: 'Save as CSV',
