@@ -12,6 +12,9 @@ export default defineConfig({
   retries: process.env['CI'] ? 1 : 0,
   timeout: 60_000,
   reporter: [['list']],
+  // One set of pictures for every machine: letters may differ by a shade at their edges, not by their place.
+  snapshotPathTemplate: '{testDir}/looks/{arg}{ext}',
+  expect: { toHaveScreenshot: { threshold: 0.25, maxDiffPixelRatio: 0.01 } },
   use: {
     baseURL: `http://localhost:${port}/`,
     launchOptions: {
