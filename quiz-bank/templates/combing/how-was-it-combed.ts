@@ -1,5 +1,5 @@
 import { template } from '../../engine/template.ts';
-import { squaresInWords } from '../../jobs/ruled.ts';
+import { pullPicture } from '../../jobs/pull-picture.ts';
 import type { Method } from '../../runs/methods.ts';
 import { BASES, mirrored, shelfRun } from '../../runs/shelf.ts';
 import { swirlsEvenOut } from '../../wrong-ideas/swirls-even-out.ts';
@@ -18,15 +18,7 @@ export const howWasItCombed = template({
   pose: ({ run, method }, say) => ({
     story: [say.t('story', { tile: say.tile(run.job.lengthMm, run.job.widthMm) })],
     ask: say.t('ask'),
-    picture: {
-      kind: 'pull',
-      lengthMm: run.job.lengthMm,
-      widthMm: run.job.widthMm,
-      pull: run.pull,
-      lettered: false,
-      words: say.t('picture'),
-      long: say.t(`seen-${method}`) + squaresInWords(run.pull, say),
-    },
+    picture: pullPicture(run, say, false, say.t(`seen-${method}`)),
     answer: {
       kind: 'one',
       right: say.t(`way-${method}`),

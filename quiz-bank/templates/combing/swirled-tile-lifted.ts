@@ -1,7 +1,7 @@
 import { judgePull } from '../../../simulations/judge/judge.ts';
 import { template } from '../../engine/template.ts';
+import { pullPicture } from '../../jobs/pull-picture.ts';
 import { wholePull } from '../../../simulations/judge/whole-pull.ts';
-import { squaresInWords } from '../../jobs/ruled.ts';
 import { BASES, mirrored, shelfRun } from '../../runs/shelf.ts';
 import { eightyAnywhere } from '../../wrong-ideas/eighty-anywhere.ts';
 import { swirlsEvenOut } from '../../wrong-ideas/swirls-even-out.ts';
@@ -43,15 +43,7 @@ export const swirledTileLifted = template({
         }),
       ],
       ask: say.t('ask'),
-      picture: {
-        kind: 'pull',
-        lengthMm: run.job.lengthMm,
-        widthMm: run.job.widthMm,
-        pull: run.pull,
-        lettered: false,
-        words: say.t('picture'),
-        long: squaresInWords(run.pull, say),
-      },
+      picture: pullPicture(run, say, false),
       answer: {
         kind: 'judge',
         passes,

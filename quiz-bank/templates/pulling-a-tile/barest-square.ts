@@ -1,5 +1,6 @@
 import { template } from '../../engine/template.ts';
-import { RULED, ruledSquares, squaresInWords } from '../../jobs/ruled.ts';
+import { pullPicture } from '../../jobs/pull-picture.ts';
+import { RULED, ruledSquares } from '../../jobs/ruled.ts';
 import { BASES, mirrored, shelfRun } from '../../runs/shelf.ts';
 
 /** Shares so near each other look alike. */
@@ -21,15 +22,7 @@ export const barestSquare = template({
   pose: ({ run, least, right }, say) => ({
     story: [say.t('story', { tile: say.tile(run.job.lengthMm, run.job.widthMm) })],
     ask: say.t('ask'),
-    picture: {
-      kind: 'pull',
-      lengthMm: run.job.lengthMm,
-      widthMm: run.job.widthMm,
-      pull: run.pull,
-      lettered: true,
-      words: say.t('picture'),
-      long: squaresInWords(run.pull, say),
-    },
+    picture: pullPicture(run, say, true),
     answer: { kind: 'mark', columns: RULED.across, rows: RULED.down, right, ideas: [] },
     why: [say.t('why', { cell: least.cell, share: say.share(least.wet) })],
     rules: ['void.tile', 'void.support'],

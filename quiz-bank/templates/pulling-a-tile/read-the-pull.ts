@@ -1,5 +1,5 @@
 import { template } from '../../engine/template.ts';
-import { squaresInWords } from '../../jobs/ruled.ts';
+import { pullPicture } from '../../jobs/pull-picture.ts';
 import { METHODS } from '../../runs/methods.ts';
 import { BASES, mirrored, shelfRun } from '../../runs/shelf.ts';
 
@@ -15,15 +15,7 @@ export const readThePull = template({
   pose: ({ run }, say) => ({
     story: [say.t('story', { tile: say.tile(run.job.lengthMm, run.job.widthMm) })],
     ask: say.t('ask'),
-    picture: {
-      kind: 'pull',
-      lengthMm: run.job.lengthMm,
-      widthMm: run.job.widthMm,
-      pull: run.pull,
-      lettered: true,
-      words: say.t('picture'),
-      long: squaresInWords(run.pull, say),
-    },
+    picture: pullPicture(run, say, true),
     answer: { kind: 'number', quantity: 'share', value: run.coverage, tolerance: 0.07, digits: 0, ideas: [] },
     why: [say.t('why', { share: say.share(run.coverage) })],
     rules: ['sampling.count-grid', 'coverage.both-faces'],

@@ -1,5 +1,5 @@
 import { template } from '../../engine/template.ts';
-import { squaresInWords } from '../../jobs/ruled.ts';
+import { pullPicture } from '../../jobs/pull-picture.ts';
 import type { Method } from '../../runs/methods.ts';
 import { BASES, mirrored, shelfRun } from '../../runs/shelf.ts';
 import { biggerIsSafer } from '../../wrong-ideas/bigger-is-safer.ts';
@@ -24,15 +24,7 @@ export const stripesOnTheBack = template({
     return {
       story: [say.t('story', { tile: say.tile(run.job.lengthMm, run.job.widthMm), notch: say.notch(run.job.trowel) })],
       ask: say.t('ask'),
-      picture: {
-        kind: 'pull',
-        lengthMm: run.job.lengthMm,
-        widthMm: run.job.widthMm,
-        pull: run.pull,
-        lettered: false,
-        words: say.t('picture'),
-        long: say.t(`seen-${next}`) + squaresInWords(run.pull, say),
-      },
+      picture: pullPicture(run, say, false, say.t(`seen-${next}`)),
       answer: {
         kind: 'one',
         right: say.t(next),

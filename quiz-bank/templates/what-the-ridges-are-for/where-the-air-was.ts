@@ -1,6 +1,7 @@
 import { cellName } from '../../engine/letters.ts';
 import { template } from '../../engine/template.ts';
-import { RULED, squaresInWords } from '../../jobs/ruled.ts';
+import { pullPicture } from '../../jobs/pull-picture.ts';
+import { RULED } from '../../jobs/ruled.ts';
 import { BASES, mirrored, shelfRun } from '../../runs/shelf.ts';
 
 /** Less than this can't be told from a stripe on a small picture, mm². */
@@ -36,15 +37,7 @@ export const whereTheAirWas = template({
   pose: ({ run, right }, say) => ({
     story: [say.t('story', { tile: say.tile(run.job.lengthMm, run.job.widthMm), notch: say.notch(run.job.trowel) })],
     ask: say.t('ask'),
-    picture: {
-      kind: 'pull',
-      lengthMm: run.job.lengthMm,
-      widthMm: run.job.widthMm,
-      pull: run.pull,
-      lettered: true,
-      words: say.t('picture'),
-      long: squaresInWords(run.pull, say),
-    },
+    picture: pullPicture(run, say, true),
     answer: { kind: 'mark', columns: RULED.across, rows: RULED.down, right, ideas: [] },
     why: [
       say.t('why', {
