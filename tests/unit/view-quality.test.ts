@@ -3,6 +3,13 @@ import { describe, expect, test } from 'vitest';
 
 const [light, plain, fine] = QUALITIES as [(typeof QUALITIES)[0], (typeof QUALITIES)[0], (typeof QUALITIES)[0]];
 
+/** What the watch says for pictures so many ms apart (null: at rest). */
+function paceOver(steps: (number | null)[]): boolean[] {
+  const pace = paceWatch();
+  let now = 0;
+  return steps.map((step) => pace(step === null ? null : (now += step)));
+}
+
 describe('how well a picture is drawn', () => {
   test('goes up by one setting while a picture is quick, and stays where it is not', () => {
     expect(nextQuality(light, 4)).toBe(plain);
@@ -14,16 +21,13 @@ describe('how well a picture is drawn', () => {
   });
 
   test('goes down after slow pictures in a row while something moves; rests and single hitches do not count', () => {
-    const pace = paceWatch();
-    const run = (steps: (number | null)[]): boolean[] => {
-      let now = 0;
-      return steps.map((step) => pace(step === null ? null : (now += step)));
-    };
-    expect(run(Array.from({ length: 60 }, () => 16))).not.toContain(true);
-    expect(run(Array.from({ length: 30 }, (_, n) => (n % 5 === 0 ? 200 : 16)))).not.toContain(true);
-    expect(run([...Array.from({ length: 5 }, () => 120), null, ...Array.from({ length: 5 }, () => 120)])).not.toContain(
-      true,
-    );
-    expect(run(Array.from({ length: 8 }, () => 120))).toContain(true);
+    expect(paceOver(Array.from({ length: 60 }, () => 16))).not.toContain(true);
+    expect(paceOver(Array.from({ length: 30 }, (_, n) => (n % 5 === 0 ? 200 : 16)))).not.toContain(true);
+    // Two short motions with a rest between: time at rest is not slow, what was slow in both counts.
+    const motion = Array.from({ length: 5 }, () => 120);
+    expect(paceOver([60_000, null, 60_000, null])).not.toContain(true);
+    expect(paceOver(motion)).not.toContain(true);
+    expect(paceOver([...motion, null, ...motion])).toContain(true);
+    expect(paceOver(Array.from({ length: 8 }, () => 120))).toContain(true);
   });
 });

@@ -63,21 +63,23 @@ export const nextQuality = (at: Quality, tookMs: number): Quality => {
 /** The setting below, or the same where there is none. */
 export const lowerQuality = (at: Quality): Quality => QUALITIES[QUALITIES.indexOf(at) - 1] ?? at;
 
-/** A moving picture that comes later than this after the last, ms, is slow; so many in a row are too slow. */
+/** A moving picture that comes later than this after the last, ms, is slow; so many are too slow. */
 const SLOW_MS = 50;
-const SLOW_IN_A_ROW = 6;
+const SLOW_IN_ALL = 6;
+/** Slow pictures that one quick picture makes up for: a single hitch is none of the setting's. */
+const MADE_UP = 2;
 
 /**
- * Watches the pace of pictures while something moves.
+ * Watches the pace of pictures while something moves; what is slow adds up over several motions, since one ends soon.
  * @returns a step to call for each picture with its time, ms, or with null at rest; true when the setting must go down
  */
 export function paceWatch(): (now: number | null) => boolean {
   let last: number | null = null;
   let slow = 0;
   return (now) => {
-    slow = now !== null && last !== null && now - last > SLOW_MS ? slow + 1 : 0;
+    if (now !== null && last !== null) slow = now - last > SLOW_MS ? slow + 1 : Math.max(0, slow - MADE_UP);
     last = now;
-    if (slow < SLOW_IN_A_ROW) return false;
+    if (slow < SLOW_IN_ALL) return false;
     slow = 0;
     return true;
   };

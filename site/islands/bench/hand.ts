@@ -1,7 +1,7 @@
 import type { ToolHand } from '@sim/view/scene/orbit-input.ts';
-import { slabPlan } from '@sim/view/scene/slab-plan.ts';
 
 import { type Bench, plainAct } from './bench.svelte.ts';
+import { onSlab } from './on-slab.ts';
 import type { Tool } from './tool.ts';
 import { keptStroke, readStroke, type Spot } from './stroke.ts';
 
@@ -13,11 +13,6 @@ const SHORTEST_MM = 1;
 
 const onTile = ([x, y]: Spot, bench: Bench): boolean =>
   Math.abs(x) <= bench.setup.tile.lengthMm / 2 && Math.abs(y) <= bench.setup.tile.widthMm / 2;
-
-const onSlab = ([x, y]: Spot, bench: Bench): boolean => {
-  const { left, right, near, far } = slabPlan(bench.setup.tile.lengthMm, bench.setup.tile.widthMm);
-  return x >= left && x <= right && y >= near && y <= far;
-};
 
 /** Tools that make sense at a step of the work. */
 export const toolsFor = (bench: Bench): Tool[] =>
@@ -50,7 +45,7 @@ function combing(bench: Bench, pick: Pick): ToolHand {
   return {
     down: (x, y) => {
       const spot = pick(x, y, 0);
-      if (!spot || !onSlab(spot, bench)) return false;
+      if (!spot || !onSlab(spot, bench.setup.tile)) return false;
       spots = [];
       move(x, y);
       return true;

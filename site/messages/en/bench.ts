@@ -1,6 +1,7 @@
 import type { BedAction, CombPattern } from '@sim/bed/types.ts';
 import type { ViewName } from '@sim/view/scene/orbit.ts';
 
+import type { TouchPlace } from '@site/islands/bench/touch-places.ts';
 import type { StrokeRead } from '@site/islands/bench/stroke.ts';
 
 import { benchAfter } from './bench-after.ts';
@@ -42,7 +43,11 @@ export const bench = {
       'How squeezed-out mortar lies beside the tile, how torn mortar looks, and how a tile turns under a twist and shakes under vibration (far less than drawn) is drawn to help the eye. How much mortar there is, where it took and where the tile slides and sinks is computed.',
     columns: (band: string) =>
       `Columns stand where air is shut in, as high as its pressure over the room’s: each band is ${band}.`,
-    keys: 'Arrow keys turn the view, with Shift they move it, + and − come nearer and go back, 1 to 6 are the named views.',
+    keys: 'Arrow keys turn the view, with Shift they move it, + and − come nearer and go back, 1 to 6 are the named views. With the trowel in hand Enter takes it up.',
+    trowel: {
+      held: 'The trowel is in your hand: arrow keys move it, with Shift in small steps; Enter sets it on the floor, Escape puts it back.',
+      down: 'The trowel is down: arrow keys draw, with Shift in small steps; Enter lifts it.',
+    },
     noWebgl: 'This browser draws no three-dimensional picture, so the bed is shown from above.',
     lost: 'The graphics were interrupted; the picture comes back by itself.',
     waiting: 'The picture is being made.',
@@ -175,16 +180,30 @@ export const bench = {
     } satisfies Record<BedAction['do'], string>,
     across: 'Slide across the ridges',
     along: 'Slide along the ridges',
+    where: 'Where the hand or the mallet lands',
+    places: {
+      middle: 'In the middle',
+      left: 'Left end',
+      right: 'Right end',
+      near: 'Near edge',
+      far: 'Far edge',
+      nearLeft: 'Near left corner',
+      nearRight: 'Near right corner',
+      farLeft: 'Far left corner',
+      farRight: 'Far right corner',
+    } satisfies Record<TouchPlace, string>,
     force: 'Hand’s force',
     stroke: 'Length of a stroke',
     strokes: 'Strokes',
     does: {
-      press: (force: string) => `Push with ${force}`,
+      press: (force: string, where: string) => `Push with ${force}${where}`,
+      at: (place: string) => `, ${place.toLowerCase()}`,
+      off: ', off the middle',
       slide: (force: string, stroke: string, strokes: number, way: string) =>
         `Slide ${way}: ${strokes} ${strokes === 1 ? 'stroke' : 'strokes'} of ${stroke} under ${force}`,
       twist: (force: string, angle: string, strokes: number) =>
         `Twist: ${strokes} ${strokes === 1 ? 'turn' : 'turns'} of ${angle} under ${force}`,
-      tap: (blows: number) => `Tap: ${blows} ${blows === 1 ? 'blow' : 'blows'}`,
+      tap: (blows: number, where: string) => `Tap: ${blows} ${blows === 1 ? 'blow' : 'blows'}${where}`,
       vibrate: (seconds: number) => `Vibrate for ${seconds} s`,
       lift: 'Lift the tile and look',
     },
