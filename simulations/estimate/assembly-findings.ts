@@ -18,7 +18,9 @@ export function assemblyFindings(area: Area, layers: readonly Layer[], say: Spea
   if (membrane !== 'none') found.push(note('membrane.maker'));
   const sheet = layers.find((layer) => layer.name === 'under-sheet' || layer.name === 'under-mat');
   if (sheet?.notch)
-    found.push(finding('membrane.bond', 'note', say(words.membraneSilent, { notch: sheet.notch.label })));
+    found.push(
+      finding('membrane.bond', 'note', say(words.membraneSilent, { bed: lengthValue(sheet.thicknessMm, 'gap') })),
+    );
   const board = layers.find((layer) => layer.name === 'under-board');
   if (board?.notch)
     found.push(

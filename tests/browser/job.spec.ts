@@ -217,3 +217,18 @@ test('shows the bed of one tile when asked, in words and figures too', async ({ 
   await page.getByLabel('Usual sizes').selectOption({ label: '12 × 12 in' });
   await expect(page.getByText('The job was changed since')).toBeVisible();
 });
+
+test('paper of a full sheet: heat, several layers and work done otherwise still fit one page', async ({ page }) => {
+  await planned(page);
+  await page.getByLabel('Under the tile').selectOption('heated-mat');
+  await page.getByText('How it is really done').click();
+  await page.getByLabel('Combed').selectOption('swirl');
+  await page.getByLabel('Pressed').selectOption('light');
+  await page.getByLabel('No back coat is given').check();
+  await expect(line(page, 'layers').locator('.value')).toContainText('Over the cable');
+  await expect(page.getByText('The back coat that this sheet asks for is left out')).toBeVisible();
+  for (const format of ['Letter', 'A4'] as const) {
+    const paper = (await page.pdf({ format })).toString('latin1');
+    expect(paper.match(/\/Type\s*\/Page[^s]/g), format).toHaveLength(1);
+  }
+});

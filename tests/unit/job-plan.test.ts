@@ -5,7 +5,7 @@ import { planJob } from '@sim/estimate/plan.ts';
 import { isRuleId } from '@sim/rules/rulebook.ts';
 import { commonNotches } from '@sim/trowel/common-notches.ts';
 import { bladePath } from '@site/islands/job/blade.ts';
-import { bagLifts } from '@site/islands/job/bag-lifts.ts';
+import { bagLifts, wholeBelow } from '@site/islands/job/bag-lifts.ts';
 import { cautionRules } from '@site/islands/job/cautions.ts';
 import { csvRows, csvText, fileName } from '@site/islands/job/csv.ts';
 import { AREA_BOXES, areaBoxIds, JOB_BOXES, jobBoxIds } from '@site/islands/job/catalogue.ts';
@@ -147,6 +147,11 @@ describe('cautions', () => {
     ]);
     expect(pounds[0]).toEqual(['best', 51, false]);
     expect(pounds[1]).toEqual(['floor', 39.5, true]);
+    // Shown whole and never above: 39.5 lb off the floor is 39, 17.9 kg is 17.
+    expect(bagLifts(22.68).map(({ limitKg }) => Math.round(wholeBelow(limitKg, 'imperial') / 0.45359237))).toEqual([
+      51, 39, 34, 29,
+    ]);
+    expect(bagLifts(25).map(({ limitKg }) => wholeBelow(limitKg, 'metric'))).toEqual([23, 17, 15, 13]);
     expect(bagLifts(10).every(({ over }) => !over)).toBe(true);
   });
 });

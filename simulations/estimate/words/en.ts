@@ -119,7 +119,7 @@ export const words = {
     'A {bag} bag lifted from the floor is within the {limit} the lifting equation allows there; keep it close.',
   panelLift: 'This tile weighs {weight}: plan the way, and lift with two or more.',
   membraneSilent:
-    'How it is bedded, its maker says; where nothing is said, ask. Until then the mortar under it is counted as for {notch}.',
+    'How it is bedded, its maker says; where nothing is said, ask. Until then the mortar under it is counted as a bed of {bed}.',
   boardBed: 'The board lies in its own bed of fresh mortar, {notch}, and is fastened through it.',
   layerNames: {
     'under-board': 'under the board',

@@ -1,5 +1,8 @@
 import { liftLimitKg, type Lift } from '@sim/estimate/lifting.ts';
+import type { UnitSystem } from '@sim/units/format.ts';
 import { inches } from '@sim/units/length.ts';
+
+const POUND_KG = 0.45359237; // exact: international avoirdupois pound, 1959
 
 /** The lifts a bag of mortar makes on most jobs, the bag held against the body. */
 export const BAG_LIFTS = {
@@ -10,6 +13,12 @@ export const BAG_LIFTS = {
 } as const satisfies Record<string, Lift>;
 
 export type BagLift = keyof typeof BAG_LIFTS;
+
+/** A limit as it is shown, kg: the whole pound or kilogram below it, for a limit rounded up is none. */
+export function wholeBelow(limitKg: number, units: UnitSystem): number {
+  const unit = units === 'imperial' ? POUND_KG : 1;
+  return Math.floor(limitKg / unit + 0.01) * unit;
+}
 
 /** Each usual lift with the most the lifting equation allows, kg, and whether the bag is over it. */
 export function bagLifts(bagKg: number): { lift: BagLift; limitKg: number; over: boolean }[] {

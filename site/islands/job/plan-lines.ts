@@ -188,6 +188,19 @@ function mortar(area: AreaPlan, line: MakeLine, units: UnitSystem, words: Words)
       ['class.heavy'],
       'mortar',
     ),
+    // A tile on its one bed needs no list.
+    ...(area.layers.length < 2
+      ? []
+      : [
+          line(
+            'layers',
+            area.layers
+              .map((layer) => `${words.layerNames[layer.name]} ${formatGap(layer.thicknessMm, units)}`)
+              .join('; '),
+            [],
+            [...new Set(area.layers.map((layer) => layer.rule))],
+          ),
+        ]),
     line(
       'bags',
       words.bagCount(bags.plan) + words.bagRange(bags.low, bags.high),

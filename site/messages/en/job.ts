@@ -121,7 +121,7 @@ export const jobLabels: Record<JobBoxId, BoxWords> = {
 export const choiceWords: Readonly<Partial<Record<AreaBoxId | JobBoxId, Readonly<Record<string, string>>>>> = {
   surface: { floor: 'Floor', wall: 'Wall' },
   combed: { straight: 'In straight lines', swirl: 'In swirls' },
-  pressed: { usual: 'Leaned on', light: 'Laid with a light hand' },
+  pressed: { usual: 'Leaned on', light: 'Lightly' },
   exposure: {
     'interior-dry': 'Indoors, dry',
     'interior-wet': 'Indoors, wet (shower)',

@@ -75,6 +75,7 @@ export const plan = {
     'back-coat': 'On the tile’s back',
   },
   flatSide: 'flat side',
+  makerNotch: 'as its maker says',
   why: 'Why',
   bedNeed: 'What the bed must be',
   bedNeedParts: {
