@@ -4,6 +4,7 @@ import { figure as bow } from '@lessons/en/figures/bow-and-bed.ts';
 import { figure as crossed } from '@lessons/en/figures/crossed-comb.ts';
 import { figure as far } from '@lessons/en/figures/how-far.ts';
 import { figure as ribs } from '@lessons/en/figures/ribs-and-coat.ts';
+import { figure as room } from '@lessons/en/figures/room-to-slide.ts';
 import { figure as mixes } from '@lessons/en/figures/three-mixes.ts';
 import { runBed } from '@sim/bed/run.ts';
 import type { BedResult } from '@sim/bed/types.ts';
@@ -44,6 +45,15 @@ describe('live figures show what their words say', () => {
     expect(across[1]!).toBeGreaterThan(across[0]! + 0.05);
     expect(across[2]!).toBeGreaterThan(0.95);
     expect(pull(far, { size: 1 }).coverage).toBeGreaterThan(pull(far).coverage + 0.2);
+  });
+
+  it('large tile: shaken in the joint closes a part of the lanes; slid in closes them; so does a narrower notch', () => {
+    const shaken = pull(room).coverage;
+    expect(shaken).toBeGreaterThan(pull(room, { move: 2 }).coverage + 0.1);
+    expect(shaken).toBeLessThan(0.8);
+    expect(pull(room, { move: 1 }).coverage).toBeGreaterThan(0.9);
+    expect(pull(room, { notch: 1 }).coverage).toBeGreaterThan(0.9);
+    expect(Math.abs(pull(room, { back: 1 }).coverage - shaken)).toBeLessThan(0.05);
   });
 
   it('buttering: ribs cost coverage and bed, their filling brings both back', () => {

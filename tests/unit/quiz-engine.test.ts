@@ -9,7 +9,6 @@ import type { KeyedItem } from '@quiz/engine/item.ts';
 import { markAnswer } from '@quiz/engine/mark.ts';
 import { readNumber } from '@quiz/engine/read-number.ts';
 import { roundRefs } from '@quiz/engine/round.ts';
-import { outcomes } from '@lessons/outcomes.ts';
 import { MODULES } from '@quiz/modules.ts';
 import { IDEAS } from '@quiz/wrong-ideas/idea.ts';
 
@@ -131,15 +130,6 @@ describe('the bank', () => {
       bank.templates.map(({ id }) => compose(bank, { template: id, seed: 1, slot: 0 }, 'imperial').item.form.kind),
     );
     expect([...kinds].sort()).toEqual(['all', 'judge', 'mark', 'number', 'one', 'order']);
-  });
-
-  test('every outcome of the course is examined by at least two templates', () => {
-    const thin = Object.values(outcomes)
-      .flat()
-      .filter(
-        (outcome) => bank.templates.filter((one) => (one.outcomes as readonly string[]).includes(outcome)).length < 2,
-      );
-    expect(thin).toEqual([]);
   });
 
   test('every wrong idea stands behind several templates in different modules', () => {

@@ -24,7 +24,7 @@ export const figure: LiveFigure = {
   question:
     'A piece of large tile lies on half-inch ridges. It is pressed and shaken there and back by the width of a thin joint. What share of its back will be covered?',
   after:
-    'The shake closed a part of each lane and no more. Now lay it off its place and push it in from a notch’s width away. Then try a slanted notch, pressed only, and the same with a coat on the back.',
+    'The shake closed a part of each lane and no more. Now lay it off its place and push it in from a notch’s width away. Then shake a notch half as wide. A thin coat on the back closes no lane by itself. How leaning ridges fold the model doesn’t know: for a slanted notch, lift and look.',
   setup: base,
   controls: [
     {
@@ -34,7 +34,6 @@ export const figure: LiveFigure = {
       start: 0,
       options: [
         { label: 'half-inch square', change: notched(slideWorked.notch) },
-        { label: 'half-inch slanted', change: notched('1-2-1-2-in-slanted') },
         { label: 'a quarter wide, half deep', change: notched('1-4-1-2-in-square') },
       ],
     },

@@ -4,7 +4,7 @@ export const pullingATile: Record<string, Words> = {
   'pulling-a-tile/read-the-pull': {
     story: 'A {tile} tile, just pulled. Grey is mortar that came up with it.',
     ask: 'How much of the back was bonded?',
-    picture: 'The back of the tile, ruled six by six. Grey: mortar. Light: bare tile.',
+    picture: 'The back of the tile, ruled six by six. Grey: mortar. The rest: bare tile.',
     why: '{share} of it. Squares that are half wet count half; add them up and divide by 36.',
   },
   'pulling-a-tile/rank-the-pulls': {
@@ -22,7 +22,7 @@ export const pullingATile: Record<string, Words> = {
   'pulling-a-tile/barest-square': {
     story: 'A {tile} tile, just pulled. Grey is mortar. A heel will come down somewhere.',
     ask: 'Which square is bonded least?',
-    picture: 'The back of the tile, ruled six by six. Grey: mortar. Light: bare tile.',
+    picture: 'The back of the tile, ruled six by six. Grey: mortar. The rest: bare tile.',
     why: '{cell}, only {share} of it bonded. What the tile has on average doesn’t help it there.',
   },
   'pulling-a-tile/three-tiles-lifted': {

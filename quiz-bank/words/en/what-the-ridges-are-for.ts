@@ -33,7 +33,7 @@ export const whatTheRidgesAreFor: Record<string, Words> = {
     story:
       'A {tile} tile, pulled from a bed that was combed in swirls with a {notch} trowel and worked well. Grey is mortar.',
     ask: 'Where was the largest bubble of air shut in? Mark a square that holds part of it.',
-    picture: 'The back of the tile, ruled into squares. Grey: mortar. Light: bare tile.',
+    picture: 'The back of the tile, ruled into squares. Grey: mortar. The rest: bare tile.',
     why: 'The largest bare patch that nothing leads out of is {area}, in {cells}. The swirl closed its own valley there, and the air could only be squeezed smaller.',
   },
 };

@@ -18,8 +18,7 @@ export const eye = {
   cancel: 'Stop',
   stopped: 'Stopped. Choose a level or take the next tile.',
   failed: 'The tile could not be computed. Take the next one.',
-  picture: (size: string) =>
-    `The back of a pulled tile, ${size}. Dark grey: mortar that transferred. Light: bare tile.`,
+  picture: (size: string) => `The back of a pulled tile, ${size}. Grey: mortar that transferred. The rest: bare tile.`,
   hidden: 'How much of it is covered is for you to say; the count is told after your guess.',
   counted: (truth: string, corners: string) =>
     `The picture’s answer is ${truth}. Covered at the four corners: ${corners}.`,

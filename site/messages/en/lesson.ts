@@ -26,7 +26,6 @@ export const lesson = {
   also: 'Others say',
   read: 'I have done this module',
   readDone: 'Done. The ridge is pressed on the first page.',
-  printed: 'A live figure stands here. Set it going on the page.',
   teachComing: 'The station, its materials and its marking sheet are being written.',
 } as const;
 

@@ -19,6 +19,10 @@ export const live = {
   section: 'Section through the middle',
   sectionTaller: 'Section through the middle, heights drawn {n} times taller',
   change: 'Now change one thing',
+  printed:
+    'What the bed gave when this page was made, as the figure begins and with one thing changed (model, not tested against measurements):',
+  begins: 'as it begins',
+  changed: 'Changed',
   words: 'In words',
   table: 'Table',
   coverage: 'Coverage',

@@ -1,6 +1,6 @@
 export const twoPulls = {
   title: 'Two backs of one share',
-  says: 'Dark is mortar, light is bare tile. The dots are the film: one dot, one point.',
+  says: 'Grey is mortar; the round patches are bare tile. The dots are the film: one dot, one point.',
   spread: 'Small voids, well inside',
   corner: 'One void, at a corner',
   coverage: 'Coverage',

@@ -1,7 +1,7 @@
 /** Words of the bow and lippage figure. */
 export const warp = {
   title: 'Two rows of one bow',
-  says: 'Two rows of planks seen along their edges, the dark row in front. Heights are drawn many times over, lengths are not. The blue mark is the greatest step.',
+  says: 'Two rows of planks seen along their edges, the row in front outlined. Heights are drawn many times over, lengths are not. The blue mark is the greatest step.',
   length: 'Length of the planks',
   bow: 'Bow, measured; below nought it is cupped',
   offset: 'Offset of the rows',

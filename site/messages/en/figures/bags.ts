@@ -1,7 +1,7 @@
 /** Words of the bag figure. */
 export const bagsWords = {
   title: 'Bags, layer by layer',
-  says: 'Each block is a bag. Dark is the bed, middle grey the coat on the backs, pale the waste. The last bag is rounded up.',
+  says: 'Each block is a bag. They are used up in order, each in its own grey: first the bed, then the coat on the backs, then the waste. The last bag is rounded up.',
   area: 'Floor',
   notch: 'Notch',
   angle: 'Blade to floor',

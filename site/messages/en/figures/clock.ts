@@ -1,7 +1,7 @@
 /** Words of the open-time clock. */
 export const clockWords = {
   title: 'The open-time clock',
-  says: 'The dark wedge is what the weather leaves of the minutes on the bag. The pale ring is the bag’s own figure. Shares for weather are common practice, no published source; a finger on the ridge decides.',
+  says: 'The full wedge is what the weather leaves of the minutes on the bag. The ring about it is the bag’s own figure. Shares for weather are common practice, no published source; a finger on the ridge decides.',
   sheet: 'Open time on the bag',
   minutes: '{n} min',
   temperature: 'Temperature of bed and base',
