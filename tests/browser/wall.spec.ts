@@ -42,4 +42,21 @@ test.describe('the bench on the wall', () => {
     await walk(page);
     await expect(page.locator('figure canvas')).toHaveCount(2);
   });
+
+  test('tells when the graphics are lost, and draws again when they are back', async ({ page }) => {
+    await open(page);
+    await page.waitForFunction(() => {
+      const canvas = document.querySelector<HTMLCanvasElement>('figure canvas');
+      // Asked for before the page does, it would be of the wrong kind.
+      return canvas !== null && canvas.width !== 300 && canvas.getContext('webgl2') !== null;
+    });
+    await page.evaluate(() => {
+      const lose = document.querySelector('canvas')?.getContext('webgl2')?.getExtension('WEBGL_lose_context');
+      lose?.loseContext();
+      setTimeout(() => lose?.restoreContext(), 1500);
+    });
+    await expect(page.getByText('The graphics were interrupted')).toBeVisible();
+    await expect(page.getByText('The graphics were interrupted')).toBeHidden({ timeout: 30_000 });
+    await walk(page);
+  });
 });

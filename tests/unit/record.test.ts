@@ -3,13 +3,14 @@ import { describe, expect, it } from 'vitest';
 
 import { course } from '@lessons/course.ts';
 import { outcomes } from '@lessons/outcomes.ts';
-import { dueCards, minutesFor, MOST_A_DAY } from '@site/storage/record/due.ts';
 import { readRecordFile, upgraded, writeRecordFile } from '@site/storage/record/file.ts';
-import { RecordKeeper, type Shelf } from '@site/storage/record/keeper.ts';
+import { RecordKeeper } from '@site/storage/record/keeper.ts';
 import { mergeRecords } from '@site/storage/record/merge.ts';
 import { newCard, reviewed } from '@site/storage/record/reviews.ts';
-import { finishModule, keepAnswer } from '@site/storage/record/actions.ts';
+import { finishModule } from '@site/storage/record/actions.ts';
 import { emptyRecord, type LearnerRecord } from '@site/storage/record/shape.ts';
+
+import { shelfFake, silent } from './shelf-fake.ts';
 
 const DAY = 24 * 3600 * 1000;
 const at = fc.integer({ min: 0, max: 2e12 });
@@ -103,28 +104,6 @@ describe('the record file', () => {
   });
 });
 
-const silent = { ring: () => undefined, answer: () => undefined };
-/** A shelf in memory that can be told to refuse. */
-function shelfFake(): Shelf & { kept: LearnerRecord; full: boolean; displace: () => void } {
-  const fake = {
-    kept: emptyRecord(),
-    full: false,
-    displace: (): void => undefined,
-    open: (displaced: () => void) => {
-      fake.displace = displaced;
-      return Promise.resolve({} as never);
-    },
-    readAll: () => Promise.resolve(fake.kept),
-    putAll: (_: unknown, part: Partial<LearnerRecord>) => {
-      if (fake.full) return Promise.reject(new DOMException('no room', 'QuotaExceededError'));
-      fake.kept = mergeRecords({ ...emptyRecord(), ...part }, fake.kept);
-      return Promise.resolve();
-    },
-    clearAll: () => Promise.resolve(void (fake.kept = emptyRecord())),
-  };
-  return fake;
-}
-
 describe('keeping', () => {
   const entry = { slug: 'mixing', state: 'begun', at: 5 } as const;
 
@@ -169,55 +148,54 @@ describe('keeping', () => {
   });
 });
 
-describe('reviews', () => {
-  it('brings a right answer back later than a wrong one, and the same answers on the same days', () => {
-    const card = newCard('open-time', 0);
-    const after = (points: number[]) => points.reduce((held, one) => reviewed(held, one, held.due), card);
-    expect(after([1, 1, 1]).due).toBeGreaterThan(after([1, 1, 0]).due);
-    expect(after([1, 0.5, 1])).toEqual(after([1, 0.5, 1]));
-    expect(after([1, 1, 1, 1]).due).toBeGreaterThan(7 * DAY);
+describe('a shelf that fails', () => {
+  const entry = { slug: 'mixing', state: 'begun', at: 5 } as const;
+
+  it('is opened anew when the browser has closed it, and takes what is added after', async () => {
+    const shelf = shelfFake();
+    const keeper = new RecordKeeper(silent, shelf);
+    await keeper.add({ modules: [entry] });
+    shelf.end();
+    await Promise.resolve();
+    await keeper.add({ modules: [{ ...entry, slug: 'combing' }] });
+    expect(keeper.get().keeping).toBe('kept');
+    expect(shelf.kept.modules).toHaveLength(2);
   });
 
-  it('survives being written down between reviews', () => {
-    const once = reviewed(newCard('open-time', 0), 1, 1000);
-    expect(reviewed(JSON.parse(JSON.stringify(once)) as typeof once, 1, once.due)).toEqual(reviewed(once, 1, once.due));
+  it('leaves all as it was when it would not erase, and says so', async () => {
+    const shelf = shelfFake();
+    const keeper = new RecordKeeper(silent, shelf);
+    await keeper.add({ modules: [entry] });
+    shelf.full = true;
+    expect(await keeper.erase()).toBe(false);
+    expect(keeper.get().record.modules).toEqual([entry]);
+    shelf.full = false;
+    expect(await keeper.erase()).toBe(true);
+    expect(keeper.get().record).toEqual(emptyRecord());
   });
 
-  it('brings a finished module’s outcomes up on the next day', async () => {
-    const keeper = new RecordKeeper(silent, shelfFake());
-    await finishModule(keeper, 'mixing', 0);
-    const { cards: held } = keeper.get().record;
-    expect(dueCards(held, DAY - 1)).toHaveLength(0);
-    expect(
-      dueCards(held, DAY)
-        .map((card) => card.outcome)
-        .sort(),
-    ).toEqual([...outcomes.mixing].sort());
-    expect(minutesFor(4)).toBe(6);
+  it('keeps what stands in the page when it can’t be read again', async () => {
+    const shelf = shelfFake();
+    let ring = (): void => undefined;
+    const keeper = new RecordKeeper({ ring: () => undefined, answer: (hear) => void (ring = hear) }, shelf);
+    await keeper.add({ modules: [entry] });
+    shelf.readAll = () => Promise.reject(new DOMException('closing', 'InvalidStateError'));
+    ring();
+    await Promise.resolve();
+    expect(keeper.get().record.modules).toEqual([entry]);
   });
 
-  it('keeps a sitting short', () => {
-    const many = Object.values(outcomes)
-      .flat()
-      .map((id) => newCard(id, 0));
-    expect(dueCards(many, 1)).toHaveLength(MOST_A_DAY);
-  });
-
-  it('schedules an answer’s outcome and keeps the answer', async () => {
-    const keeper = new RecordKeeper(silent, shelfFake());
-    const answer = {
-      module: 'mixing',
-      outcome: 'part-bag',
-      template: 't',
-      seed: 1,
-      slot: 0,
-      points: 0,
-      ideas: ['x'],
-      from: 'check',
-      at: 9,
-    } as const;
-    await keepAnswer(keeper, { ...answer, ideas: [...answer.ideas] });
-    expect(keeper.get().record.answers).toHaveLength(1);
-    expect(keeper.get().record.cards[0]).toMatchObject({ outcome: 'part-bag', lastReview: 9 });
+  it('is given the latest of two cards it refused before, whatever their clocks said', async () => {
+    const shelf = shelfFake();
+    const keeper = new RecordKeeper(silent, shelf);
+    await keeper.ready;
+    shelf.full = true;
+    const ahead = reviewed(newCard('open-time', 0), 1, 400 * DAY);
+    await keeper.add({ cards: [ahead] });
+    shelf.full = false;
+    const now = reviewed(ahead, 1, 3 * DAY);
+    await keeper.add({ cards: [now] });
+    expect(keeper.get().record.cards).toEqual([now]);
+    expect(shelf.kept.cards).toEqual([now]);
   });
 });

@@ -1,3 +1,5 @@
+import { onOtherTab } from '@site/storage/other-tabs.ts';
+
 import {
   freshBook,
   freshCard,
@@ -21,14 +23,23 @@ export class Crew {
     return this.book.cards[this.open] ?? freshCard('');
   }
 
-  /** @param today the first day offered on a new card */
-  start(today: string): void {
+  /**
+   * Takes the kept cards, and from then on what another tab writes.
+   * @param today the first day offered on a new card
+   * @returns the function that lets go of the shelf
+   */
+  start(today: string): () => void {
     try {
       const kept = readCrew(localStorage.getItem(KEY) ?? '');
       this.book = kept && kept.cards.length > 0 ? kept : freshBook(today);
     } catch {
       this.book = freshBook(today); // storage is closed: the card lasts as long as the page
     }
+    return onOtherTab(KEY, (text) => {
+      const book = readCrew(text ?? '');
+      if (book && book.cards.length > 0) this.book = book;
+      this.open = Math.min(this.open, this.book.cards.length - 1);
+    });
   }
 
   shop(shop: string): void {

@@ -11,7 +11,7 @@ const BOOK = 'book';
 const UNREAD = 'book.unread';
 
 export type DeskNotice =
-  'kept' | 'notKept' | 'someLost' | 'fullDesk' | 'unread' | 'photosLeft' | 'badFile' | 'erased' | null;
+  'kept' | 'notKept' | 'someLost' | 'fullDesk' | 'unread' | 'photosLeft' | 'badFile' | 'erased' | 'notErased' | null;
 
 /** The instructor's book: rounds set, seats, hand-ins; kept in this browser as it changes. */
 export class Desk {
@@ -42,7 +42,8 @@ export class Desk {
       this.notice = 'unread';
     }
     if (!store.lasting) this.notice = 'notKept';
-    store.onChange(() => void this.#look());
+    // What can't be read just now leaves the page as it is.
+    store.onChange(() => void this.#look().catch(() => undefined));
     this.ready = true;
   }
 
@@ -156,12 +157,17 @@ export class Desk {
     return left;
   }
 
-  async eraseAll(): Promise<void> {
-    await this.#store?.eraseAll();
+  /** @returns false when the browser would not: all stands as it was */
+  async eraseAll(): Promise<boolean> {
+    if ((await this.#store?.eraseAll()) === false) {
+      this.notice = 'notErased';
+      return false;
+    }
     this.book = { version: 1, rounds: [] };
     this.refused = [];
     this.taken = [];
     this.notice = 'erased';
+    return true;
   }
 
   async #change(how: (round: DeskRound) => DeskRound): Promise<void> {

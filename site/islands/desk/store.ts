@@ -1,5 +1,7 @@
 import { openDB, type IDBPDatabase } from 'idb';
 
+import { tabBell } from '@site/storage/other-tabs.ts';
+
 /**
  * Where the desk keeps its book and its photos: the browser's own database, or, where that is closed, the memory of
  * this page. Nothing here has an address to send to.
@@ -10,7 +12,8 @@ export interface DeskStore {
   get: (key: string) => Promise<unknown>;
   /** @returns false when it could not be kept (storage full or closed) */
   put: (key: string, value: unknown) => Promise<boolean>;
-  eraseAll: () => Promise<void>;
+  /** @returns false when the browser would not erase it */
+  eraseAll: () => Promise<boolean>;
   /** Calls back when another tab of the desk has changed what is kept. */
   onChange: (call: () => void) => void;
 }
@@ -27,30 +30,31 @@ function memoryStore(): DeskStore {
       kept.set(key, value);
       return Promise.resolve(false);
     },
-    eraseAll: () => Promise.resolve(kept.clear()),
+    eraseAll: () => {
+      kept.clear();
+      return Promise.resolve(true);
+    },
     onChange: () => undefined,
   };
 }
 
 function lastingStore(database: IDBPDatabase): DeskStore {
-  const others = new BroadcastChannel(NAME);
+  const others = tabBell(NAME);
+  const done = async (change: Promise<unknown>): Promise<boolean> => {
+    try {
+      await change;
+      others.ring();
+      return true;
+    } catch {
+      return false;
+    }
+  };
   return {
     lasting: true,
     get: (key) => database.get(TABLE, key) as Promise<unknown>,
-    put: async (key, value) => {
-      try {
-        await database.put(TABLE, value, key);
-        others.postMessage(key);
-        return true;
-      } catch {
-        return false;
-      }
-    },
-    eraseAll: async () => {
-      await database.clear(TABLE);
-      others.postMessage(null);
-    },
-    onChange: (call) => others.addEventListener('message', call),
+    put: (key, value) => done(database.put(TABLE, value, key)),
+    eraseAll: () => done(database.clear(TABLE)),
+    onChange: others.answer,
   };
 }
 

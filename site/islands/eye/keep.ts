@@ -1,5 +1,6 @@
 import { EYE_LEVELS, type EyeLevel } from '@quiz/eye/pulled-tile.ts';
 import type { Guess } from '@quiz/eye/score.ts';
+import { onOtherTab } from '@site/storage/other-tabs.ts';
 
 /** A kept guess with its tile. */
 export interface KeptGuess extends Guess {
@@ -27,14 +28,22 @@ const isGuess = (value: unknown): value is KeptGuess => {
   );
 };
 
+function read(text: string | null): KeptGuess[] {
+  const value = JSON.parse(text ?? '[]') as unknown;
+  return Array.isArray(value) ? value.filter(isGuess) : [];
+}
+
 export function keptGuesses(): KeptGuess[] {
   try {
-    const value = JSON.parse(localStorage.getItem(KEY) ?? '[]') as unknown;
-    return Array.isArray(value) ? value.filter(isGuess) : [];
+    return read(localStorage.getItem(KEY));
   } catch {
     return [];
   }
 }
+
+/** Calls back with all guesses when another tab has added to them or cleared them. @returns the function that stops it */
+export const onOthersGuesses = (hear: (guesses: KeptGuess[]) => void): (() => void) =>
+  onOtherTab(KEY, () => hear(keptGuesses()));
 
 /** @returns false when the browser kept nothing; the guesses then last as long as the page */
 export function keepGuesses(guesses: readonly KeptGuess[]): boolean {

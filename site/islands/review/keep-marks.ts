@@ -8,17 +8,9 @@ import type { Answer } from '@site/storage/record/shape.ts';
 export async function keepMark(keyed: KeyedItem, mark: Mark, from: Answer['from'], at: number): Promise<void> {
   if (mark.outcome === 'unreadable' || mark.outcome === 'blank') return;
   const { ref, module, outcomes } = keyed.item;
-  const [outcome] = outcomes;
+  const [outcome, ...besides] = outcomes;
   if (outcome === undefined) return;
-  await keepAnswer(learnerRecord(), {
-    module,
-    outcome,
-    template: ref.template,
-    seed: ref.seed,
-    slot: ref.slot,
-    points: mark.points,
-    ideas: [...mark.ideas],
-    from,
-    at,
-  });
+  const { template, seed, slot } = ref;
+  const answer = { module, outcome, template, seed, slot, points: mark.points, ideas: [...mark.ideas], from, at };
+  await keepAnswer(learnerRecord(), answer, besides);
 }

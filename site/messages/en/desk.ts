@@ -161,6 +161,7 @@ export const desk = {
     photosLeft: 'The file is saved, but not all photos fit into it: the oldest were left out of the file.',
     badFile: 'That file is not a saved desk; nothing was changed.',
     erased: 'Everything of the desk was erased.',
+    notErased: 'The browser would not erase what it keeps. Load this page again, then erase it once more.',
   },
 } as const;
 

@@ -16,6 +16,7 @@ export const record = {
   eraseYes: 'Yes, erase it',
   eraseNo: 'Keep it',
   erased: 'Erased.',
+  notErased: 'The browser would not erase what it keeps. Load this page again, then erase it once more.',
   persistAsk: 'Ask the browser to keep it',
   persisted: 'The browser has promised to keep the record until you erase it.',
   notPersisted: 'The browser may clear the record when it is short of room. Save a file now and then.',

@@ -1,9 +1,10 @@
 import type { ModuleSlug } from '@lessons/course.ts';
-import { outcomes } from '@lessons/outcomes.ts';
+import { type OutcomeId, outcomes } from '@lessons/outcomes.ts';
 
+import { FIRST_WAIT_MS } from './due.ts';
 import type { RecordKeeper } from './keeper.ts';
 import { newCard, reviewed } from './reviews.ts';
-import type { Answer } from './shape.ts';
+import type { Answer, ReviewCard } from './shape.ts';
 
 /** A module was opened; a finished one stays finished. */
 export async function beginModule(keeper: RecordKeeper, slug: ModuleSlug, at: number): Promise<void> {
@@ -16,16 +17,31 @@ export async function beginModule(keeper: RecordKeeper, slug: ModuleSlug, at: nu
 export async function finishModule(keeper: RecordKeeper, slug: ModuleSlug, at: number): Promise<void> {
   await keeper.ready;
   const known = new Set(keeper.get().record.cards.map((card) => card.outcome));
-  const tomorrow = at + 24 * 3600 * 1000;
+  const tomorrow = at + FIRST_WAIT_MS;
   const cards = outcomes[slug].filter((id) => !known.has(id)).map((id) => newCard(id, tomorrow));
   await keeper.add({ modules: [{ slug, state: 'done', at }], cards });
 }
 
-/** A question was answered and marked: kept, and its outcome is scheduled anew. */
-export async function keepAnswer(keeper: RecordKeeper, answer: Omit<Answer, 'id'>): Promise<void> {
+/**
+ * A question was answered and marked: kept, and its outcome is scheduled anew.
+ * @param besides further outcomes that the question examines: those that come back already are scheduled too, else one
+ * that is only ever asked together with another would stay due for ever
+ */
+export async function keepAnswer(
+  keeper: RecordKeeper,
+  answer: Omit<Answer, 'id'>,
+  besides: readonly OutcomeId[] = [],
+): Promise<void> {
   await keeper.ready;
-  const held = keeper.get().record.cards.find((card) => card.outcome === answer.outcome);
-  const card = reviewed(held ?? newCard(answer.outcome, answer.at), answer.points, answer.at);
+  const { cards } = keeper.get().record;
+  const held = (outcome: OutcomeId): ReviewCard | undefined => cards.find((card) => card.outcome === outcome);
+  const looked = [
+    held(answer.outcome) ?? newCard(answer.outcome, answer.at),
+    ...besides.flatMap((outcome) => held(outcome) ?? []),
+  ];
   const id = `${answer.template}.${answer.seed}.${answer.slot}@${answer.at}`;
-  await keeper.add({ answers: [{ id, ...answer }], cards: [card] });
+  await keeper.add({
+    answers: [{ id, ...answer }],
+    cards: looked.map((card) => reviewed(card, answer.points, answer.at)),
+  });
 }

@@ -24,9 +24,10 @@ const keyPaths: Record<RecordStore, string> = {
 /**
  * Opens the record's database, making or upgrading its stores.
  * @param displaced called when a newer page in another tab needs this one to let go
+ * @param ended called when the browser closed the database by itself
  * @throws when the browser keeps nothing (private windows of some, storage forbidden)
  */
-export function openRecord(displaced: () => void): Promise<RecordDatabase> {
+export function openRecord(displaced: () => void, ended: () => void): Promise<RecordDatabase> {
   return openDB<Tables>(NAME, DATABASE_VERSION, {
     upgrade(database) {
       for (const store of Object.keys(keyPaths) as RecordStore[])
@@ -36,7 +37,7 @@ export function openRecord(displaced: () => void): Promise<RecordDatabase> {
       (event.target as IDBDatabase).close();
       displaced();
     },
-    terminated: displaced,
+    terminated: ended,
   });
 }
 
@@ -56,8 +57,16 @@ export async function putAll(database: RecordDatabase, part: Partial<LearnerReco
   const stores = (Object.keys(part) as RecordStore[]).filter((store) => (part[store]?.length ?? 0) > 0);
   if (stores.length === 0) return;
   const change = database.transaction(stores, 'readwrite');
-  const puts = stores.flatMap((store) => (part[store] ?? []).map((entry) => change.objectStore(store).put(entry)));
-  await Promise.all([...puts, change.done]);
+  const puts: Promise<unknown>[] = [change.done];
+  try {
+    for (const store of stores) for (const entry of part[store] ?? []) puts.push(change.objectStore(store).put(entry));
+  } catch (problem) {
+    // A put that is refused at once leaves the ones before it standing unless the whole is called off.
+    change.abort();
+    await Promise.allSettled(puts);
+    throw problem;
+  }
+  await Promise.all(puts);
 }
 
 /** Empties every store. */

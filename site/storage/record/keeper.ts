@@ -1,3 +1,5 @@
+import type { Bell } from '@site/storage/other-tabs.ts';
+
 import { clearAll, openRecord, putAll, readAll, type RecordDatabase } from './database.ts';
 import { mergeRecords } from './merge.ts';
 import { emptyRecord, type LearnerRecord } from './shape.ts';
@@ -15,18 +17,12 @@ export interface Held {
 
 /** Where the record lies: IndexedDB in a browser; a test hands in its own. */
 export interface Shelf {
-  open: (displaced: () => void) => Promise<RecordDatabase>;
+  open: typeof openRecord;
   readAll: typeof readAll;
   putAll: typeof putAll;
   clearAll: typeof clearAll;
 }
 const browserShelf: Shelf = { open: openRecord, readAll, putAll, clearAll };
-
-/** Tells the other tabs that something changed. */
-export interface Bell {
-  ring: () => void;
-  answer: (hear: () => void) => void;
-}
 
 /**
  * Holds the record in the page and writes each change through. What can't be written is never dropped: it stays in
@@ -59,7 +55,7 @@ export class RecordKeeper {
   /** Adds entries (or replaces those of the same key) in the page at once and on the shelf as soon as it can. */
   async add(part: Partial<LearnerRecord>): Promise<void> {
     const added = { ...emptyRecord(), ...part };
-    this.unwritten = mergeRecords(added, this.unwritten);
+    this.unwritten = replaced(this.unwritten, added);
     this.show({ record: replaced(this.now.record, added) });
     await this.ready;
     await this.write();
@@ -71,23 +67,38 @@ export class RecordKeeper {
     await this.add(mergeRecords(this.now.record, other));
   }
 
-  /** Erases everything, here and on the shelf. */
-  async erase(): Promise<void> {
+  /**
+   * Erases everything, here and on the shelf.
+   * @returns false when the shelf would not: all stands as it was
+   */
+  async erase(): Promise<boolean> {
     await this.ready;
+    try {
+      if (this.database) await this.shelf.clearAll(this.database);
+      else if (this.now.keeping === 'displaced') return false;
+    } catch {
+      return false;
+    }
     this.unwritten = emptyRecord();
     this.show({ record: emptyRecord() });
-    if (this.database) await this.shelf.clearAll(this.database);
     this.bell.ring();
+    return true;
   }
 
   private async open(): Promise<void> {
+    const displaced = (): void => {
+      this.database = null;
+      this.show({ keeping: 'displaced' });
+    };
+    // The browser closed it by itself (short of memory, its data cleared): it is opened anew.
+    const ended = (): void => {
+      this.database = null;
+      void this.open();
+    };
     try {
-      this.database = await this.shelf.open(() => {
-        this.database = null;
-        this.show({ keeping: 'displaced' });
-      });
+      this.database = await this.shelf.open(displaced, ended);
       const record = await this.shelf.readAll(this.database);
-      this.show({ record: mergeRecords(this.unwritten, record), keeping: 'kept' });
+      this.show({ record: replaced(record, this.unwritten), keeping: 'kept' });
     } catch {
       this.database = null;
       this.show({ keeping: 'memory' });
@@ -109,8 +120,12 @@ export class RecordKeeper {
 
   private async reload(): Promise<void> {
     if (!this.database) return;
-    const record = await this.shelf.readAll(this.database);
-    this.show({ record: mergeRecords(this.unwritten, record) });
+    try {
+      const record = await this.shelf.readAll(this.database);
+      this.show({ record: replaced(record, this.unwritten) });
+    } catch {
+      // The shelf can't be read just now: what stands here stays, and the next change tries again.
+    }
   }
 
   private show(change: Partial<Held>): void {

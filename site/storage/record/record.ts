@@ -1,18 +1,11 @@
-import { RecordKeeper, type Bell } from './keeper.ts';
+import { tabBell } from '@site/storage/other-tabs.ts';
 
-function tabBell(): Bell {
-  if (typeof BroadcastChannel === 'undefined') return { ring: () => undefined, answer: () => undefined };
-  const channel = new BroadcastChannel('rtb.record');
-  return {
-    ring: () => channel.postMessage('changed'),
-    answer: (hear) => channel.addEventListener('message', hear),
-  };
-}
+import { RecordKeeper } from './keeper.ts';
 
 let keeper: RecordKeeper | null = null;
 
 /** The learner's record of this browser; opened when it is first asked for. */
 export function learnerRecord(): RecordKeeper {
-  keeper ??= new RecordKeeper(tabBell());
+  keeper ??= new RecordKeeper(tabBell('rtb.record'));
   return keeper;
 }

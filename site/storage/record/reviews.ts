@@ -23,7 +23,8 @@ const fromCard = (outcome: OutcomeId, card: Card): ReviewCard => ({
   lastReview: card.last_review?.getTime() ?? null,
 });
 
-const toCard = (held: ReviewCard): Card => ({
+/** @param at now: a card looked at later than that was dated by a clock that has since been put right */
+const toCard = (held: ReviewCard, at: number): Card => ({
   due: new Date(held.due),
   stability: held.stability,
   difficulty: held.difficulty,
@@ -33,7 +34,7 @@ const toCard = (held: ReviewCard): Card => ({
   reps: held.reps,
   lapses: held.lapses,
   state: held.state,
-  ...(held.lastReview === null ? {} : { last_review: new Date(held.lastReview) }),
+  ...(held.lastReview === null ? {} : { last_review: new Date(Math.min(held.lastReview, at)) }),
 });
 
 /** A card for an outcome met for the first time: due at once. */
@@ -41,4 +42,4 @@ export const newCard = (outcome: OutcomeId, at: number): ReviewCard => fromCard(
 
 /** The card after an answer worth `points` (0…1) at time `at`; the better the answer, the later it comes back. */
 export const reviewed = (card: ReviewCard, points: number, at: number): ReviewCard =>
-  fromCard(card.outcome, scheduler.next(toCard(card), new Date(at), gradeOf(points)).card);
+  fromCard(card.outcome, scheduler.next(toCard(card, at), new Date(at), gradeOf(points)).card);
