@@ -29,7 +29,9 @@ function keyLine({ item, key }: KeyedItem): KeyLine {
   const why = key.why[0] ?? '';
   // A number and a square are their own words.
   if (kind === 'number' || kind === 'mark') return { answer: key.says, says: '', why };
-  return { answer: kind === 'judge' ? verdictWords(item, key.right) : key.right, says: key.says, why };
+  if (item.form.kind !== 'judge') return { answer: key.right, says: key.says, why };
+  const reason = item.form.choices.find(({ letter }) => key.right.endsWith(` ${letter}`))?.text ?? key.says;
+  return { answer: verdictWords(item, key.right), says: reason, why };
 }
 
 /** A sheet of these questions with its key. */

@@ -28,3 +28,14 @@ test('guess a pulled tile by keyboard, see the count, the bias and the next one'
   await expect(page.locator('figcaption').first()).toContainText('Tile 2');
   await expect(page.getByText(/^[01] of 1$/)).toBeVisible();
 });
+
+test('the sheet prints its twelve tiles on one page and the key on the next, Letter and A4', async ({ page }) => {
+  await page.goto('eye/');
+  await page.getByRole('button', { name: 'Print a sheet with key' }).click();
+  await expect(page.getByRole('button', { name: 'Print', exact: true })).toBeEnabled({ timeout: 45_000 });
+  await expect(page.locator('.sheet-tiles figure')).toHaveCount(12);
+  for (const format of ['Letter', 'A4'] as const) {
+    const paper = (await page.pdf({ format })).toString('latin1');
+    expect(paper.match(/\/Type\s*\/Page[^s]/g), format).toHaveLength(2);
+  }
+});

@@ -49,5 +49,6 @@ export const eye = {
   sheetKey: 'Key',
   sheetPrint: 'Print',
   sheetBack: 'Back to the screen',
-  sheetNote: 'Cover the key, write a guess under each tile, then compare. The aim: within 5 points, nine times in ten.',
+  sheetNote:
+    'Grey is mortar, the rest bare tile. Cover the key, write a guess under each tile, then compare. The aim: within 5 points, nine times in ten.',
 } as const;
