@@ -23,6 +23,8 @@ const schema = z.strictObject({
 export const mark: Verb = (input) => {
   const reading = read(schema, input);
   if (!reading.ok) return reading;
+  const defaults = { ...roundDefaults, mode: 'mixed' as const };
+  const assumed = Object.fromEntries(Object.entries(defaults).filter(([name]) => !(name in reading.value)));
   const { items = roundDefaults.items, lessons = roundDefaults.lessons, units = roundDefaults.units } = reading.value;
   const given = { ...reading.value, items, units };
   if (given.bank !== bank.version)
@@ -79,6 +81,7 @@ export const mark: Verb = (input) => {
       share: marks.length === 0 ? 0 : points / marks.length,
       marks,
       ...(diagnosis ? { named: namedIdeas(diagnosis.beliefs) } : {}),
+      assumed,
     },
   };
 };

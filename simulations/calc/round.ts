@@ -4,6 +4,7 @@ import { bank } from '../../quiz-bank/bank.ts';
 import { compose } from '../../quiz-bank/engine/compose.ts';
 import type { KeyedItem } from '../../quiz-bank/engine/item.ts';
 import { letterOf } from '../../quiz-bank/engine/letters.ts';
+import { unitOf } from '../../quiz-bank/engine/quantity.ts';
 import { roundRefs } from '../../quiz-bank/engine/round.ts';
 import { MODULES } from '../../quiz-bank/modules.ts';
 import { listOf, oneOf, wholeFrom } from '../input/fields.ts';
@@ -37,7 +38,11 @@ export function sayDeciding(ids: readonly RuleId[], units: UnitSystem) {
 
 /** The wrong idea behind each wrong answer: a number, a square, a letter, a box set wrong, a verdict. */
 function wrongIdeas({ item, key }: KeyedItem) {
-  if (key.number) return key.number.ideas.map(({ idea, value }) => ({ idea, answer: value }));
+  if (key.number && item.form.kind === 'number') {
+    // In the reader's unit, as the right answer is.
+    const { base } = unitOf(item.form.quantity, item.units);
+    return key.number.ideas.map(({ idea, value }) => ({ idea, answer: Math.round((value / base) * 1e6) / 1e6 }));
+  }
   if (key.cells) return key.cells.ideas.flatMap(({ idea, cells }) => cells.map((cell) => ({ idea, answer: cell })));
   return key.decisions.flatMap(({ ideas }, at) =>
     Object.entries(ideas).map(([answer, idea]) => ({
