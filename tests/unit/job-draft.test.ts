@@ -38,11 +38,16 @@ describe('a box is read as a person types', () => {
     expect(valueOf('area', '11,5 m²', 'imperial')).toBeCloseTo(11.5, 10);
     expect(valueOf('area', '10 x 12', 'imperial')).toBeCloseTo(11.1484, 4);
     expect(valueOf('area', '3 m × 4', 'metric')).toBeCloseTo(12, 10);
+    for (const text of ['120 square feet', '120 sq. ft', '10 by 12', `10' x 12'`, `12'0" x 10'`, '120 ft^2'])
+      expect(valueOf('area', text, 'imperial'), text).toBeCloseTo(11.1484, 4);
+    expect(valueOf('area', '11 square metres', 'imperial')).toBe(11);
   });
   test('shares are percentages or fractions', () => {
     expect(valueOf('offset', '33', 'metric')).toBeCloseTo(0.33, 10);
     expect(valueOf('offset', '1/3', 'metric')).toBeCloseTo(1 / 3, 10);
     expect(valueOf('offset', '50 %', 'metric')).toBeCloseTo(0.5, 10);
+    expect(valueOf('offset', '0.33', 'metric')).toBeCloseTo(0.33, 10);
+    expect(valueOf('offset', '0.5 %', 'metric')).toBeCloseTo(0.005, 10);
   });
   test('every whole number is read in every box that takes numbers, its unit written or not', () => {
     const boxes = [

@@ -22,6 +22,24 @@ describe('lengths', () => {
     expect(parseLength('30,5 cm', 'in')).toBeCloseTo(305, 10);
     expect(parseLength('2 ft', 'mm')).toBeCloseTo(609.6, 10);
     expect(parseLength('-3', 'mm')).toBe(-3);
+    for (const [text, wide] of [
+      ['.125', 0.125],
+      ['3/16 inch', 3 / 16],
+      ['3/16 inches', 3 / 16],
+      ['⅜', 3 / 8],
+      ['1½"', 1.5],
+      ['6 feet', 72],
+      ["6'", 72],
+      [`6'6"`, 78],
+      [`12' 6 1/2"`, 150.5],
+      ['5 ft 3', 63],
+      ['10-3/8 in', 10.375],
+      ["3''", 3],
+    ] as const)
+      expect(parseLength(text, 'in'), text).toBeCloseTo(inches(wide), 8);
+    expect(parseLength('3 metres', 'in')).toBe(3000);
+    for (const bad of [`6'13"`, `6' 4 ft`, '1,200', '6 feets', "5' 3 m"])
+      expect(parseLength(bad, 'in'), bad).toBeNull();
     for (const bad of ['', 'abc', '1/0', '1/', '--3', '1 1', 'NaN', '1e3']) expect(parseLength(bad, 'mm')).toBeNull();
   });
 });

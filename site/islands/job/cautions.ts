@@ -1,6 +1,6 @@
 import type { Job } from '@sim/estimate/job.ts';
 import type { Plan } from '@sim/estimate/plan-types.ts';
-import { isRuleId, type RuleId } from '@sim/rules/rulebook.ts';
+import { isRuleId, type RuleId, valueOf } from '@sim/rules/rulebook.ts';
 import { decidesIn } from '@sim/rules/sets.ts';
 
 /**
@@ -20,7 +20,9 @@ export function cautionRules(job: Job, plan: Plan): RuleId[] {
     'safety.saw': true,
     'safety.saw-table': decidesIn('safety.saw-table', job.standards),
     'safety.heat': job.areas.some((area) => area.heated || area.membrane === 'heated-mat'),
-    'safety.panels': job.areas.some((area) => area.tile.lengthMm * area.tile.widthMm >= 1e6),
+    'safety.panels': job.areas.some(
+      (area) => area.tile.lengthMm * area.tile.widthMm >= valueOf('panel.size', 'area') * 1e6,
+    ),
     'safety.knees': job.areas.some((area) => area.surface === 'floor'),
   };
   const also = [...raised].filter(

@@ -47,32 +47,40 @@ const AREA_UNITS: Record<string, (value: number) => number> = {
 
 /** An area (`120`, `120 sq ft`, `11 m²`) or the two sides of a room (`10 x 12`, `10 ft × 3.6 m`). */
 function area(text: string, units: UnitSystem): BoxReading {
-  const sides = text.toLowerCase().split(/[x×]/);
+  const said = text
+    .toLowerCase()
+    .replace(/\bby\b/, 'x')
+    .replace(/\bsq(?:uare|\.)?\s*(?:feet|foot|ft)\b/, 'sqft')
+    .replace(/\bsq(?:uare|\.)?\s*(?:met(?:re|er)s?|m)\b/, 'sqm')
+    .replace('^2', '2');
+  const sides = said.split(/[x×]/);
   if (sides.length === 2) {
     const read = sides.map((side) => length(side, units, { imperial: 'ft', metric: 'm' }));
     const metres = read.flatMap((side) => (side.state === 'read' ? [Number(side.value) / 1000] : []));
     return metres.length === 2 ? got(metres.reduce((one, other) => one * other, 1)) : misread('area');
   }
-  const { amount, unit } = split(text.replace(/sq\.?\s*(ft|m)\b/i, 'sq$1'));
+  const { amount, unit } = split(said);
   const convert = AREA_UNITS[unit === '' ? (units === 'imperial' ? 'ft2' : 'm2') : unit];
   const value = readNumber(amount);
   if (!value.ok) return misread(value.why === 'comma' ? 'comma' : 'area');
   return convert ? got(convert(value.value)) : misread('area');
 }
 
-/** A share as a percentage (`10`, `10 %`) or a fraction (`1/3`). */
+/** A share as a percentage (`10`, `10 %`) or a fraction (`1/3`, `0.33`). */
 function share(text: string): BoxReading {
   const { amount, unit } = split(text);
   const value = readNumber(amount);
   if (!value.ok || (unit !== '' && unit !== '%')) return misread('share');
-  return got(amount.includes('/') ? value.value : value.value / 100);
+  // Nobody means a third of one per cent by 0.33.
+  const asFraction = amount.includes('/') || (unit === '' && value.value > 0 && value.value < 1);
+  return got(asFraction ? value.value : value.value / 100);
 }
 
 function weight(text: string, units: UnitSystem): BoxReading {
   const { amount, unit } = split(text);
   const value = readNumber(amount);
   const word = unit === '' ? (units === 'imperial' ? 'lb' : 'kg') : unit;
-  if (!value.ok || !['lb', 'lbs', 'kg'].includes(word)) return misread('weight');
+  if (!value.ok || !['lb', 'lbs', 'pound', 'pounds', 'kg'].includes(word)) return misread('weight');
   return got(word === 'kg' ? value.value : value.value * POUND_KG);
 }
 
