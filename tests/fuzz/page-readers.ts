@@ -6,7 +6,7 @@ import { forecastsOf, predictionsOf } from '@quiz/records/pull-forecast.ts';
 import { readRecords } from '@quiz/records/pull-record.ts';
 import { writeRound, readRound, type ClassRound } from '@quiz/records/class-round.ts';
 import { dueOf, freshCard, mergeCrew, readCrew, writeCrew, type CrewBook } from '@site/islands/crew/card.ts';
-import { isBedLink, linkOf, setupOf } from '@site/islands/bench/link.ts';
+import { bedOf, isBedLink, linkOf, type BedTold } from '@site/islands/bench/link.ts';
 import { startSetup } from '@site/islands/bench/start-setup.ts';
 import { readPaperAddress } from '@site/islands/desk/paper/address.ts';
 import { blankArea, blankJob, type Draft } from '@site/islands/job/draft.ts';
@@ -16,7 +16,6 @@ import { readForm } from '@site/islands/job/to-job.ts';
 import { readRoundLink, roundLink } from '@site/islands/rounds/link.ts';
 import { openSession, standing, type Session } from '@site/islands/rounds/session.ts';
 import { readRecordFile, writeRecordFile } from '@site/storage/record/file.ts';
-import type { BedSetup } from '@sim/bed/types.ts';
 import { readJob } from '@sim/estimate/job.ts';
 
 import { refused, takenOr, type Outcome, type Reader } from './reader.ts';
@@ -79,10 +78,10 @@ export const pageReaders: readonly Reader[] = [
     json: false,
     read: (text) => {
       if (!isBedLink(text)) return refused();
-      const reading = setupOf(text);
+      const reading = bedOf(text);
       return reading.ok ? { state: 'taken', value: reading.value } : refused(reading.faults);
     },
-    write: (setup: BedSetup) => linkOf(setup),
+    write: ({ setup, told }: BedTold) => linkOf(setup, told),
   },
   {
     name: 'link of a job',

@@ -13,7 +13,7 @@ export const short = (value: unknown): string =>
 export function meant(text: string): unknown {
   if (text === 'true') return true;
   if (text === 'false') return false;
-  return text.trim() !== '' && Number.isFinite(Number(text)) ? Number(text) : text;
+  return text.trim() !== '' && Number.isFinite(Number(text)) ? Number(text) + 0 : text; // −0 is 0
 }
 
 type Given = Record<string, unknown>;
