@@ -21,6 +21,16 @@ async function walk(page: Page): Promise<void> {
   await expect(page.getByRole('heading', { name: 'Slide across or along?' })).toBeVisible();
 }
 
+/** No WebGL: the flat pictures take the same room and are drawn at once. */
+const withoutGraphics = async (page: Page): Promise<void> => {
+  await page.addInitScript(() => {
+    const { getContext } = HTMLCanvasElement.prototype;
+    HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
+      return kind.startsWith('webgl') ? null : getContext.call(this, kind as '2d', ...(rest as []));
+    } as typeof getContext;
+  });
+};
+
 // A small picture is quick without a graphics card.
 test.describe('the bench on the wall', () => {
   test.use({ viewport: { width: 640, height: 420 }, contextOptions: { reducedMotion: 'reduce' } });
@@ -32,12 +42,7 @@ test.describe('the bench on the wall', () => {
   });
 
   test('does the same with pictures from above where there is no WebGL', async ({ page }) => {
-    await page.addInitScript(() => {
-      const { getContext } = HTMLCanvasElement.prototype;
-      HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
-        return kind.startsWith('webgl') ? null : getContext.call(this, kind as '2d', ...(rest as []));
-      } as typeof getContext;
-    });
+    await withoutGraphics(page);
     await open(page);
     await walk(page);
     await expect(page.locator('figure canvas')).toHaveCount(2);
@@ -60,3 +65,26 @@ test.describe('the bench on the wall', () => {
     await walk(page);
   });
 });
+
+for (const [width, height] of [
+  [1280, 720],
+  [1920, 1080],
+] as const)
+  test(`each pair fits one screen of ${width} by ${height}: question, beds, numbers and reason`, async ({ page }) => {
+    await page.setViewportSize({ width, height });
+    await withoutGraphics(page);
+    await open(page);
+    for (const key of ['1', '2', '3', '4', '5', '6']) {
+      await page.keyboard.press(key);
+      await page.keyboard.press('ArrowRight');
+      await page.keyboard.press('ArrowRight');
+      const reason = page.getByText(/^Pulled\.\s+Left \d+ %, right \d+ %\./);
+      await expect(reason).toBeVisible({ timeout: 30_000 });
+      const box = (await reason.boundingBox())!;
+      expect(box.y + box.height).toBeLessThanOrEqual(height);
+      // The beds have at least two fifths of the screen, whatever is asked and told.
+      for (const canvas of await page.locator('figure canvas').all())
+        expect((await canvas.boundingBox())!.height).toBeGreaterThan(0.4 * height);
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  });

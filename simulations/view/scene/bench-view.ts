@@ -3,7 +3,7 @@ import type { ViewPalette } from '../palette.ts';
 import type { Cut } from '../section/profile.ts';
 import { makeBedModel, type BedModel, type TilePose, type TrowelPlace } from './bed-model.ts';
 import { keyedOrbit, listenForOrbit, type ToolHand } from './orbit-input.ts';
-import { betweenOrbits, namedView, type Orbit, type ViewName } from './orbit.ts';
+import { betweenOrbits, namedView, type Orbit, type Subject, type ViewName } from './orbit.ts';
 import type { Quality } from './quality.ts';
 import { slabPlan } from './slab-plan.ts';
 import { openStage, type Stage } from './stage.ts';
@@ -35,6 +35,8 @@ export interface BenchViewHooks {
   onQuality: (quality: Quality) => void;
   onHold: (held: boolean) => void;
   tool: () => ToolHand | null;
+  /** Views frame the tile and not the whole slab: for a wall, where what is on the bench must be large. */
+  close?: boolean;
 }
 
 export interface BenchView {
@@ -85,12 +87,13 @@ export function openBenchView(canvas: HTMLCanvasElement, first: ViewPalette, hoo
   let eye: ViewName | null = null;
   let poseRun = 0;
 
-  const subject = (): { lengthMm: number; widthMm: number; cutAlong: Cut['along'] | null } => {
+  const subject = (): Subject => {
     const bed = shown[0];
     return {
       lengthMm: bed?.setup.tile.lengthMm ?? 600,
       widthMm: bed?.setup.tile.widthMm ?? 300,
       cutAlong: bed?.cut?.along ?? null,
+      close: hooks.close ?? false,
     };
   };
   const goTo = (name: ViewName, withoutMotion: boolean): void => {

@@ -1,4 +1,4 @@
-import { slabPlan } from './slab-plan.ts';
+import { slabPlan, type SlabPlan } from './slab-plan.ts';
 
 /** Where the eye stands: angles in degrees, distance in mm, looking at a point. */
 export interface Orbit {
@@ -21,6 +21,8 @@ export interface Subject {
   widthMm: number;
   /** Which axis a cut runs along, if the bed is cut. */
   cutAlong: 'length' | 'width' | null;
+  /** The tile and where it is turned to are framed, not the whole slab. */
+  close?: boolean;
 }
 
 export const LIMITS = { lowest: 4, highest: 89, nearest: 60, farthest: 6000 } as const;
@@ -69,6 +71,18 @@ export function framing(azimuthDeg: number, elevationDeg: number, places: readon
   return { azimuthDeg, elevationDeg, distanceMm: far + down, target: [at(0), at(1), 0] };
 }
 
+/** What a close view frames: the tile, the tile turned over behind it, and a finger's breadth round both. */
+function closePlan(lengthMm: number, widthMm: number): SlabPlan {
+  const clear = 0.06 * Math.hypot(lengthMm, widthMm);
+  return {
+    left: -lengthMm / 2 - clear,
+    right: lengthMm / 2 + clear,
+    near: -widthMm / 2 - clear,
+    far: 1.5 * widthMm + clear,
+    deep: 0,
+  };
+}
+
 /**
  * The eye of a named view.
  * @param aspect width over height of the picture
@@ -76,7 +90,7 @@ export function framing(azimuthDeg: number, elevationDeg: number, places: readon
 export function namedView(name: ViewName, subject: Subject, aspect: number): Orbit {
   const { lengthMm, widthMm } = subject;
   const half = Math.hypot(lengthMm, widthMm) / 2;
-  const { left, right, near, far, deep } = slabPlan(lengthMm, widthMm);
+  const { left, right, near, far, deep } = subject.close ? closePlan(lengthMm, widthMm) : slabPlan(lengthMm, widthMm);
   const corners = (low: number, high: number, back: number): Place[] =>
     [left, right].flatMap((x) => [near, back].flatMap((y) => [low, high].map((height): Place => [x, y, height])));
   const at = (azimuthDeg: number, elevationDeg: number, radius: number, target: [number, number, number]): Orbit => ({
@@ -89,7 +103,7 @@ export function namedView(name: ViewName, subject: Subject, aspect: number): Orb
   const narrow = aspect < 1.35;
   switch (name) {
     case 'bench':
-      return framing(narrow ? -14 : -24, narrow ? 46 : 36, corners(-deep, 0, far), aspect);
+      return framing(narrow ? -14 : -24, narrow ? 46 : 36, corners(-deep, 0, subject.close ? -near : far), aspect);
     case 'low':
       return at(-38, 9, half * 0.62, [0, -widthMm * 0.12, 0]);
     case 'above':

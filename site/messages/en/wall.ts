@@ -61,10 +61,10 @@ export const wall = {
     },
     butter: {
       title: 'A ribbed back: coat it?',
-      ask: 'The back has 1.2 mm of relief. Does a coat on it change anything?',
+      ask: 'Ribs 1.2 mm deep stand on the back. Does a coat on it change anything?',
       first: 'Coated',
       second: 'Not coated',
-      why: 'Relief takes mortar before the bed is full. A coat pays that price from the back instead of from the ridges.',
+      why: 'The hollows between the ribs take mortar before the bed is full. A coat fills them first, so that the ridges need not.',
     },
   } satisfies Record<DemonstrationId, DemonstrationWords>,
 } as const;

@@ -1,5 +1,5 @@
-import { defaultActions } from '@sim/bed/defaults.ts';
-import type { BedAction, BedSetup } from '@sim/bed/types.ts';
+import { defaultActions, defaultRelief } from '@sim/bed/defaults.ts';
+import type { BedAction, BedSetup, ReliefSetup } from '@sim/bed/types.ts';
 import { inches } from '@sim/units/length.ts';
 
 import { startSetup, withCells } from '../start-setup.ts';
@@ -29,6 +29,9 @@ const notch = (widthIn: number, depthIn: number): Partial<BedSetup['trowel']> =>
 });
 
 const mosaic = tileSizes.find(({ id }) => id === 'mosaic')?.tile;
+
+/** Ribs as on the back of much pressed tile, deep enough to be felt (common practice, no published source). */
+const ribs: ReliefSetup = { ...defaultRelief(), pitchMm: 30, depthMm: 1.2, raisedShare: 0.4 };
 
 /** The prepared demonstrations, in the order of a lesson. */
 export const demonstrations: readonly Demonstration[] = [
@@ -82,7 +85,7 @@ export const demonstrations: readonly Demonstration[] = [
   },
   {
     id: 'butter',
-    first: bed((start) => ({ tile: { ...start.tile, reliefMm: 1.2 }, butterMm: 1.5 })),
-    second: bed((start) => ({ tile: { ...start.tile, reliefMm: 1.2 } })),
+    first: bed((start) => ({ tile: { ...start.tile, relief: ribs }, butterMm: 1.5 })),
+    second: bed((start) => ({ tile: { ...start.tile, relief: ribs } })),
   },
 ];
