@@ -4,6 +4,10 @@ import fc from 'fast-check';
 import { defaultSetup } from '@sim/bed/defaults.ts';
 import type { BedAction, BedSetup } from '@sim/bed/types.ts';
 
+/** Fixed, so that a failure comes back; BED_SEED=n draws others. fast-check prints seed and draw when one fails. */
+export const seed = Number(process.env['BED_SEED'] ?? 20_240);
+export const DRAWS = 300;
+
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 export const draws = fc.record({
@@ -12,7 +16,7 @@ export const draws = fc.record({
   pattern: fc.constantFrom('straight', 'crossed', 'wobble', 'fan', 'swirl'),
   directionDeg: between(0, 180),
   /** Cells a side; four to a notch, eight to a pitch. */
-  sides: fc.tuple(fc.integer({ min: 32, max: 56 }), fc.integer({ min: 32, max: 56 })),
+  sides: fc.tuple(fc.integer({ min: 24, max: 40 }), fc.integer({ min: 24, max: 40 })),
   bows: fc.tuple(between(-0.4, 0.4), between(-0.4, 0.4), between(-0.4, 0.4)),
   yieldPa: between(200, 1000),
   /** Push over yield stress × area. */
