@@ -1,0 +1,60 @@
+/**
+ * Twice as many cells to a pitch move the coverage by less than a point: pushes off the middle, slides, a bowed tile,
+ * swirls. The figures stand in MODEL.md ("Convergence").
+ */
+import { describe, expect, it } from 'vitest';
+
+import { defaultSetup } from '@sim/bed/defaults.ts';
+import { runBed } from '@sim/bed/run.ts';
+import type { BedAction, BedSetup } from '@sim/bed/types.ts';
+
+const press = (forceN: number, atX = 0, atY = 0): BedAction => ({ do: 'press', forceN, atX, atY });
+const slide = (forceN: number, directionDeg: number): BedAction => ({
+  do: 'slide',
+  forceN,
+  directionDeg,
+  strokeMm: 3,
+  strokes: 2,
+  speedMmS: 20,
+});
+
+interface Case {
+  notchMm: number;
+  sideMm: number;
+  pattern?: 'straight' | 'swirl';
+  ridgesDeg?: number;
+  bowMm?: number;
+  actions: BedAction[];
+}
+
+function setupOf(one: Case, cellsAPitch: number): BedSetup {
+  const setup = defaultSetup();
+  Object.assign(setup.tile, { lengthMm: one.sideMm, widthMm: one.sideMm, bowLengthMm: one.bowMm ?? 0 });
+  Object.assign(setup.trowel, { widthMm: one.notchMm, depthMm: one.notchMm, toothMm: one.notchMm });
+  Object.assign(setup.comb, { pattern: one.pattern ?? 'straight', directionDeg: one.ridgesDeg ?? 90 });
+  setup.cellMm = (2 * one.notchMm) / cellsAPitch;
+  setup.actions = one.actions;
+  return setup;
+}
+
+const eights = { notchMm: 8, sideMm: 152 };
+const halves = { notchMm: 12.7, sideMm: 203.2 };
+const cases: [string, Case][] = [
+  ['straight, pressed off one edge', { ...eights, actions: [press(23, 30)] }],
+  ['straight, pressed off a corner', { ...eights, actions: [press(30, 20, 25)] }],
+  ['straight at 30°, pressed off a corner', { ...eights, ridgesDeg: 30, actions: [press(23, 20, 10)] }],
+  ['half notch, pressed off a corner', { ...halves, actions: [press(60, 30, 10)] }],
+  ['straight, moved across', { ...eights, actions: [press(10), slide(10, 0)] }],
+  ['straight, moved at 40° to them', { ...eights, actions: [press(10), slide(10, 40)] }],
+  ['straight under a bow, moved across', { ...eights, bowMm: 0.5, actions: [press(10), slide(10, 0)] }],
+  ['swirl, pressed', { ...eights, pattern: 'swirl', actions: [press(23)] }],
+  ['swirl, pressed hard', { ...eights, pattern: 'swirl', actions: [press(100)] }],
+  ['half notch swirl, pressed', { ...halves, pattern: 'swirl', actions: [press(60)] }],
+];
+
+describe('8 → 16 cells a pitch moves coverage by less than a point', () => {
+  it.each(cases)('%s', (_, one) => {
+    const at = (cells: number): number => runBed(setupOf(one, cells)).result.coverage;
+    expect(Math.abs(at(16) - at(8))).toBeLessThan(0.01);
+  });
+});
