@@ -1,5 +1,6 @@
-import type { Reading } from '../input/fault.ts';
+import type { Fault, Reading } from '../input/fault.ts';
 import { read } from '../input/read.ts';
+import { openingsOf } from './before-laying.ts';
 import { clashes } from './clashes.ts';
 import { defaultActions, defaultRelief, defaultSetup } from './defaults.ts';
 import { type MortarRules, readMortar } from './read-mortar.ts';
@@ -12,6 +13,16 @@ export interface SetupReading {
   /** Every value that was not given, by its path. */
   assumed: Record<string, unknown>;
 }
+
+const flattenedAndNot: Fault = {
+  path: 'comb.flattened',
+  problem: 'is false beside a flatten among the actions',
+  accepted: 'leave out one of the two',
+};
+
+/** A fault's path counted over the whole list that was given. */
+const shifted = (path: string, openings: number): string =>
+  path.replace(/^actions\[(\d+)\]/, (_, n: string) => `actions[${Number(n) + openings}]`);
 
 /**
  * Reads a set-up; every field may be left out.
@@ -29,9 +40,18 @@ export function readSetup(input: unknown, rules?: MortarRules): Reading<SetupRea
   const setup = fillIn({ ...given, mortar: mortar.value.mortar }, usual, '', assumed);
   Object.assign(assumed, mortar.value.assumed);
   if (given.tile?.relief) setup.tile.relief = fillIn(given.tile.relief, defaultRelief(), 'tile.relief', assumed);
-  setup.actions = (given.actions ?? []).map((action, n) =>
-    fillIn(action, defaultActions[action.do], `actions[${n}]`, assumed),
+  const { flattened, openings, rest, faults: misplaced } = openingsOf(given.actions ?? []);
+  setup.actions = rest.map((action, n) =>
+    fillIn(action, defaultActions[action.do], `actions[${n + openings}]`, assumed),
   );
-  const faults = clashes(setup);
+  if (flattened) {
+    setup.comb.flattened = true;
+    delete assumed['comb.flattened'];
+  }
+  const faults = [
+    ...misplaced,
+    ...(flattened && given.comb?.flattened === false ? [flattenedAndNot] : []),
+    ...clashes(setup).map((fault) => ({ ...fault, path: shifted(fault.path, openings) })),
+  ];
   return faults.length > 0 ? { ok: false, faults } : { ok: true, value: { setup, assumed } };
 }

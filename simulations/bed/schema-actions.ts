@@ -9,6 +9,8 @@ const strokes = maybe(wholeFrom(1, 100));
 const speed = maybe(numberFrom(0.1, 500, 'mm/s'));
 
 const actions = {
+  flatten: part({ do: oneOf(['flatten']) }),
+  lay: part({ do: oneOf(['lay']) }),
   press: part({ do: oneOf(['press']), forceN: force, atX: place, atY: place }),
   slide: part({
     do: oneOf(['slide']),
@@ -42,9 +44,18 @@ const actions = {
   lift: part({ do: oneOf(['lift']) }),
 };
 
-/** One thing done to the tile. */
+/** One thing done to the bed or the tile; what opens the list is told apart in `before-laying.ts`. */
 export const action = z.discriminatedUnion(
   'do',
-  [actions.press, actions.slide, actions.twist, actions.tap, actions.vibrate, actions.lift],
-  { error: 'give an object whose "do" is press, slide, twist, tap, vibrate or lift' },
+  [
+    actions.flatten,
+    actions.lay,
+    actions.press,
+    actions.slide,
+    actions.twist,
+    actions.tap,
+    actions.vibrate,
+    actions.lift,
+  ],
+  { error: 'give an object whose "do" is flatten, lay, press, slide, twist, tap, vibrate or lift' },
 );

@@ -91,8 +91,24 @@ describe('reading a set-up', () => {
       'actions[0]: is a lift with more to do after it; put the lift last, for a lifted tile gets a fresh bed.',
     ],
     [
+      { actions: [{ do: 'press' }, { do: 'flatten' }] },
+      'actions[1]: is a flatten on a laid tile; put flatten first and lay next, before all else.',
+    ],
+    [
+      { actions: [{ do: 'lay' }, { do: 'press' }, { do: 'lay' }] },
+      'actions[2]: is a lay on a laid tile; put flatten first and lay next, before all else.',
+    ],
+    [
+      { actions: [{ do: 'flatten' }, { do: 'lay' }, { do: 'press', atX: 400 }] },
+      'actions[2].atX: is 400, beside the tile; give a number from -305 to 305 mm.',
+    ],
+    [
+      { comb: { flattened: false }, actions: [{ do: 'flatten' }] },
+      'comb.flattened: is false beside a flatten among the actions; leave out one of the two.',
+    ],
+    [
       { actions: [{ do: 'leave' }] },
-      'actions[0].do: is the text "leave"; give an object whose "do" is press, slide, twist, tap, vibrate or lift.',
+      'actions[0].do: is the text "leave"; give an object whose "do" is flatten, lay, press, slide, twist, tap, vibrate or lift.',
     ],
     [
       { mortar: { yieldPa: 400, behaves: 'stiff' } },
