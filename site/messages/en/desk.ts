@@ -210,7 +210,7 @@ export const pulls = {
   ways: { pressed: 'Pressed only', across: 'Moved across the ridges', along: 'Moved along the ridges' },
   buttered: 'Back buttered',
   foretold: 'Foretold',
-  foretoldRange: (low: string, high: string) => `${low} to ${high}`,
+  foretoldRange: (low: string, high: string) => (low === high ? low : `${low} to ${high}`),
   foretoldSays:
     'Foretold: the ridge law for this notch and this way of setting, straight ridges under a flat tile, from a light hand to a strong one, with the mortar as the two-plate test has it. A model’s figure, not tested against measurements: where it and the pulls part, believe the pulls.',
   classForecasts: (count: number, bias: string, spread: string) =>
