@@ -5,6 +5,7 @@
   const WAITING = 'astro-island[ssr]';
   const TICKS = '[type=checkbox], [type=radio]';
   const fields = new Map();
+  const folds = new Map();
   let pressed = null;
   const waiting = (target) => (target instanceof Element ? target.closest(WAITING) : null);
 
@@ -18,7 +19,14 @@
     pressed = control;
     island.setAttribute('aria-busy', 'true');
   };
+  // A fold opens as ever; the part's own idea of it would shut it again.
+  const turn = ({ target }) => {
+    const fold = target instanceof Element ? target.closest('summary')?.parentElement : null;
+    if (fold && waiting(fold)) folds.set(fold, !fold.open);
+  };
+
   addEventListener('click', press, true);
+  addEventListener('click', turn, true);
   addEventListener('submit', (event) => waiting(event.target) && event.preventDefault(), true);
   for (const kind of ['input', 'change'])
     addEventListener(
@@ -44,6 +52,11 @@
         }
         field.value = value;
         for (const kind of ['input', 'change']) field.dispatchEvent(new Event(kind, { bubbles: true }));
+      }
+      for (const [fold, open] of folds) {
+        if (!target.contains(fold)) continue;
+        folds.delete(fold);
+        fold.open = open;
       }
       const again = pressed;
       if (!again || !target.contains(again)) return;

@@ -1,6 +1,8 @@
 import { expect as expectSoon, test, type Page } from '@playwright/test';
 
-/** Software graphics on a busy machine take their time. */
+import { withoutWebGl } from './no-webgl.ts';
+
+/** A bed on a busy machine takes its time. */
 const expect = expectSoon.configure({ timeout: 15_000 });
 
 const SMALL = 'bench/#bed=1&long=152&wide=152&nw=6.35&nd=6.35&nt=6.35&bow=0';
@@ -12,6 +14,8 @@ test.describe('further controls of the bench', () => {
   test.setTimeout(60_000);
   test.use({ viewport: { width: 1000, height: 600 } });
   test.beforeEach(async ({ page }) => {
+    // Controls are the same beside the flat picture, which is drawn at once.
+    await withoutWebGl(page);
     await page.goto(SMALL);
     await page.getByText('mm', { exact: true }).first().click();
   });

@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect as expectSoon, test, type Page } from '@playwright/test';
+import { withoutWebGl } from './no-webgl.ts';
 
 /** Software graphics on a busy machine take their time. */
 const expect = expectSoon.configure({ timeout: 30_000 });
@@ -49,12 +50,7 @@ test.describe('setting bench', () => {
   });
 
   test('without WebGL the bed is shown from above', async ({ page }) => {
-    await page.addInitScript(() => {
-      const plain = HTMLCanvasElement.prototype.getContext;
-      HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
-        return kind.startsWith('webgl') ? null : Reflect.apply(plain, this, [kind, ...rest]);
-      } as typeof plain;
-    });
+    await withoutWebGl(page);
     await page.goto('bench/');
     await expect(page.getByText('draws no three-dimensional picture')).toBeVisible();
     await pullWithGuess(page);

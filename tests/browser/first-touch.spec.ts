@@ -46,3 +46,16 @@ test('a round begun before its script has come begins when it has', async ({ pag
   letGo();
   await expect(page.getByText(/Question 1/).first()).toBeVisible();
 });
+
+test('a fold opened before the script has come stays open', async ({ page }) => {
+  const letGo = await holdScripts(page);
+  await page.goto('bench/', { waitUntil: 'commit' });
+  const fold = page.locator('details', { has: page.locator('summary', { hasText: 'Mortar' }) }).first();
+  await fold.locator('summary').first().click();
+  await expect(fold).toHaveAttribute('open');
+  letGo();
+  await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+  await expect(page.getByText(/Of the back|Combed|Pick how/).first()).toBeVisible();
+  await expect(fold).toHaveAttribute('open');
+  await expect(page.getByLabel('How the mix behaves').or(page.getByText('Stiffness').first()).first()).toBeVisible();
+});

@@ -103,8 +103,10 @@ test.describe('the job sheet', () => {
     const fold = page.locator('details', { hasText: 'How it is really done' }).first();
     await fold.locator('summary').click();
     const combed = fold.getByLabel('Combed');
+    // One area alone is soon planned: the watch begins before the change.
+    const stopped = stopUnderWay(page);
     await combed.selectOption('straight');
-    await stopUnderWay(page);
+    await stopped;
     await expect(page.getByText('what stands here is from before the last change')).toBeVisible();
     await expect(combed).toBeVisible();
     await expect(combed).toHaveValue('straight');

@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { withoutWebGl } from './no-webgl.ts';
 
 /** A key is heard once the page's script has come. */
 async function open(page: Page): Promise<void> {
@@ -21,16 +22,6 @@ async function walk(page: Page): Promise<void> {
   await expect(page.getByRole('heading', { name: 'Slide across or along?' })).toBeVisible();
 }
 
-/** No WebGL: the flat pictures take the same room and are drawn at once. */
-const withoutGraphics = async (page: Page): Promise<void> => {
-  await page.addInitScript(() => {
-    const { getContext } = HTMLCanvasElement.prototype;
-    HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
-      return kind.startsWith('webgl') ? null : getContext.call(this, kind as '2d', ...(rest as []));
-    } as typeof getContext;
-  });
-};
-
 // A small picture is quick without a graphics card.
 test.describe('the bench on the wall', () => {
   test.use({ viewport: { width: 640, height: 420 }, contextOptions: { reducedMotion: 'reduce' } });
@@ -42,7 +33,7 @@ test.describe('the bench on the wall', () => {
   });
 
   test('does the same with pictures from above where there is no WebGL', async ({ page }) => {
-    await withoutGraphics(page);
+    await withoutWebGl(page);
     await open(page);
     await walk(page);
     await expect(page.locator('figure canvas')).toHaveCount(2);
@@ -72,7 +63,7 @@ for (const [width, height] of [
 ] as const)
   test(`each pair fits one screen of ${width} by ${height}: question, beds, numbers and reason`, async ({ page }) => {
     await page.setViewportSize({ width, height });
-    await withoutGraphics(page);
+    await withoutWebGl(page);
     await open(page);
     for (const key of ['1', '2', '3', '4', '5', '6']) {
       await page.keyboard.press(key);

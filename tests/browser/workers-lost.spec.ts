@@ -18,7 +18,7 @@ test.describe('a worker that is lost', () => {
   });
 
   test('does the same when the browser ends it in the middle of a plan', async ({ page }) => {
-    // The first worker is ended as soon as it has said that it is at work.
+    // The first worker says that it is at work, is heard no more and then ended: its plan can't come before its end.
     await page.addInitScript(() => {
       let first = true;
       window.Worker = class extends Worker {
@@ -26,7 +26,12 @@ test.describe('a worker that is lost', () => {
           super(url, options);
           if (!first || !String(url).includes('plan.worker')) return;
           first = false;
-          this.addEventListener('message', () => setTimeout(() => this.terminate(), 30), { once: true });
+          let heard = false;
+          this.addEventListener('message', (event) => {
+            if (heard) event.stopImmediatePropagation();
+            else setTimeout(() => this.terminate(), 300);
+            heard = true;
+          });
         }
       };
     });
