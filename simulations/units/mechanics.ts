@@ -19,7 +19,9 @@ export function formatForce(newtons: number, system: UnitSystem): string {
 
 /** An area given in mm², of the size of a void: square inches or cm². */
 export const formatSmallArea = (areaMm2: number, system: UnitSystem): string =>
-  system === 'imperial' ? `${digits(areaMm2 / MM_PER_INCH ** 2, 2)} in²` : `${digits(areaMm2 / 100, 1)} cm²`;
+  system === 'imperial'
+    ? `${digits(areaMm2 / MM_PER_INCH ** 2, areaMm2 < 10 * MM_PER_INCH ** 2 ? 2 : 1)} in²`
+    : `${digits(areaMm2 / 100, 1)} cm²`;
 
 /** A volume given in mm³, of the size of a squeeze-out: cubic inches or cm³. */
 export const formatSmallVolume = (volumeMm3: number, system: UnitSystem): string =>

@@ -2,8 +2,10 @@
 import { describe, expect, it } from 'vitest';
 
 import { isRuleId } from '@sim/rules/rulebook.ts';
+import { lesson, statusWords } from '@site/messages/en/lesson.ts';
 
 import { lessonTexts } from './lesson-text.ts';
+import { craft } from './lessons-statements-craft.ts';
 import { firstStatements } from './lessons-statements-first.ts';
 import { statements } from './lessons-statements.ts';
 
@@ -39,4 +41,24 @@ describe.each(Object.entries({ ...firstStatements, ...statements }))('%s', (slug
     ]);
     expect(text?.rules.filter((rule) => !stated.has(rule))).toEqual([]);
   });
+});
+
+describe.each(Object.entries(craft))('%s, without a rule of its own', (slug, list) => {
+  const prose = plain(texts.get(slug)?.prose ?? '');
+
+  it.each(list)('%s (%s)', (says) => {
+    expect(prose).toContain(plain(says));
+  });
+
+  it('says at least eight such things, none of them twice, none that the list of rules has already', () => {
+    const says = list.map(([one]) => plain(one));
+    const ruled = ({ ...firstStatements, ...statements }[slug as keyof typeof craft] ?? []).map(([one]) => plain(one));
+    expect(says.length).toBeGreaterThanOrEqual(8);
+    expect(new Set(says).size).toBe(says.length);
+    expect(says.filter((one) => ruled.includes(one))).toEqual([]);
+  });
+});
+
+it('tells the reader what stands without a source', () => {
+  expect(lesson.sourcesSay).toContain(statusWords['common-practice'].replace(', ', ', with '));
 });

@@ -72,7 +72,7 @@ export const statements: Statements = {
     ['is the tile rated for frost by test', 'exterior.frost'],
     ['every eight to eight', 'movement.exterior'],
     ['It must stay within eight of its label', 'heat.resistance'],
-    ['Cover it with a scratch coat first, about eight', 'mat.heated-volume'],
+    ['Until you know that, this manual counts eight of mortar for it', 'mat.heated-volume'],
     ['Use a plastic tool over cable', 'heat.protect'],
     ['Comb along the runs, not across them', 'comb.cable'],
     ['Keep it eight away from walls and fixtures', 'heat.protect'],

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 
 import { pressCurve, pushFor, ridgesOf } from '@site/components/drawings/press-curve.ts';
+import { notchById } from '@site/lessons/worked/notch.ts';
 import { stroke } from '@site/lessons/worked/stroke.ts';
 import { airWay } from '@site/lessons/worked/air-way.ts';
+import { valueOf } from '@sim/rules/rulebook.ts';
+import { inches } from '@sim/units/length.ts';
 
 // Square notch, notch and tooth alike, at 60°: push over yield stress 1.5 φ + 2.31/2 φ³·… tabulated for φ 0.5 … 1
 // (plastic strip with its end term, worked apart from this code).
@@ -33,6 +36,12 @@ describe('what pressing costs', () => {
     steps.slice(1).forEach((step, i) => expect(step).toBeGreaterThan(steps[i] ?? 0));
     large.forEach((point, i) => expect(point.pushN / (small[i]?.pushN ?? 1)).toBeCloseTo(4, 9));
   });
+});
+
+it('a large tile’s last points cost more than two hands give, as the lesson on setting says', () => {
+  const ridges = ridgesOf({ ...notchById('1-4-3-8-in-square'), angleDeg: 60, wearMm: 0 });
+  const last = pressCurve(ridges, 450, inches(24)).points.at(-1);
+  expect(last?.pushN ?? 0).toBeGreaterThan(valueOf('model.pressing', 'most'));
 });
 
 describe('worked examples of combing and setting', () => {

@@ -26,7 +26,7 @@ describe('two backs of one share', () => {
     expect(cornerBack(edge, 0.84).largestMm2).toBeGreaterThan(valueOf('void.tile', 'area'));
   });
   it('the film of a hundred dots reads both within a few points', () => {
-    expect(Math.abs(spreadBack(edge, 0.84, near).counted - 84)).toBeLessThanOrEqual(8);
+    expect(Math.abs(spreadBack(edge, 0.84, near).counted - 84)).toBeLessThanOrEqual(1);
     expect(Math.abs(cornerBack(edge, 0.84).counted - 84)).toBeLessThanOrEqual(3);
   });
 });

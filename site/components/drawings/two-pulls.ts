@@ -18,7 +18,8 @@ export interface PulledBack {
   counted: number;
 }
 
-const ROWS = 6;
+/** Eight by eight, so that the film of ten by ten dots reads the share and does not beat with the voids. */
+const ROWS = 8;
 const DOTS = 10;
 
 const inside = (voids: VoidDisc[], x: number, y: number): boolean =>

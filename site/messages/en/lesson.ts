@@ -5,7 +5,8 @@ export const lesson = {
   minutes: 'minutes',
   outcomes: 'After this you can',
   sources: 'Sources of this module',
-  sourcesSay: 'Every number above is read from one of these rules.',
+  sourcesSay:
+    'Every number above is read from one of these rules. What the text says of the craft beyond them is common practice, with no published source.',
   source: 'Source',
   caution: 'Caution',
   cautionGoverns:

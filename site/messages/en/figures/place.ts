@@ -21,6 +21,6 @@ export const placeWords = {
   lump: 'One lump at the corner: fails',
   spread: 'Small and spread: passes',
   notCovered:
-    'Out of doors or in water the panel standard for rooms is silent. We take the figure for wet places; ask the maker.',
+    'In wet rooms, out of doors and in water the panel standard that we read is silent. We take the figure for wet places; ask the maker.',
   numbers: 'All places and tiles',
 } as const;
