@@ -52,6 +52,7 @@ export interface BenchView {
   setPalette: (palette: ViewPalette, dark: boolean) => void;
   setStill: (still: boolean) => void;
   png: () => Promise<Blob | null>;
+  still: Stage['still'];
   counts: Stage['counts'];
   /** Where the eye stands now. */
   eye: () => Orbit;
@@ -193,6 +194,7 @@ export function openBenchView(canvas: HTMLCanvasElement, first: ViewPalette, hoo
       still = next;
     },
     png: stage.png,
+    still: stage.still,
     counts: stage.counts,
     eye: stage.orbit,
     quality: stage.quality,

@@ -35,6 +35,11 @@ export interface Stage {
   pick: (clientX: number, clientY: number, heightMm: number) => [number, number] | null;
   /** The picture as it stands, as a PNG. */
   png: () => Promise<Blob | null>;
+  /**
+   * Draws the picture at least so many pixels wide and hands the canvas over before it returns: for paper, which asks
+   * at once and keeps nothing that is drawn later. False while the graphics are lost.
+   */
+  still: (wide: number, take: (picture: HTMLCanvasElement) => void) => boolean;
   quality: () => Quality;
   /** Holds one setting instead of the measured one. */
   holdQuality: (quality: Quality) => void;
@@ -48,6 +53,9 @@ export interface StageHooks {
   onRestored: () => void;
   onQuality: (quality: Quality) => void;
 }
+
+/** Device pixels to a CSS pixel beyond which a still is not sharpened: a buffer has its bounds. */
+const MOST_STILL_RATIO = 4;
 
 /** Opens a stage on a canvas; throws where the browser gives no WebGL 2. */
 export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
@@ -233,6 +241,17 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
       renderer.shadowMap.needsUpdate = true;
       draw();
       return new Promise((done) => canvas.toBlob(done, 'image/png'));
+    },
+    still: (wide, take) => {
+      if (lost || canvas.clientWidth === 0) return false;
+      const ratio = renderer.getPixelRatio();
+      renderer.setPixelRatio(Math.max(ratio, Math.min(MOST_STILL_RATIO, wide / canvas.clientWidth)));
+      renderer.shadowMap.needsUpdate = true;
+      draw();
+      take(canvas);
+      renderer.setPixelRatio(ratio);
+      changed();
+      return true;
     },
     quality: () => quality,
     holdQuality: (held) => {

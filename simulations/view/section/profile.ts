@@ -8,6 +8,9 @@ export interface Cut {
   atMm: number;
 }
 
+/** The stretch of a section that a close-up shows, mm from the tile's centre. */
+export const CLOSE_UP = { fromMm: -80, toMm: 80 } as const;
+
 /** One section through the bed, a sample a cell. Heights mm over the floor's mean plane. */
 export interface Profile {
   /** Place along the section, mm from the tile's centre. */

@@ -9,6 +9,7 @@ import { wantsStill } from './palette-now.ts';
 import { atAGlance, startSetup, withCells } from './start-setup.ts';
 import { mortarTold, type Told } from './told.ts';
 import type { Tool } from './tool.ts';
+import type { Gain } from './why/causes.ts';
 
 /** Where the learner is in the loop. */
 export type Stage = 'comb' | 'set' | 'pulled';
@@ -58,8 +59,20 @@ export class Bench {
   kept = $state.raw<KeptBed | null>(null);
   /** Takes the three-dimensional picture as it stands; null where there is none. */
   snapshot: (() => Promise<Blob | null>) | null = null;
+  /** Draws it at once in the colours of paper and hands it over; false where there is none. */
+  still: ((wide: number, take: (picture: HTMLCanvasElement) => void) => boolean) | null = null;
+  /** Where the section is taken, as a share of the half side off the middle, and whether it is drawn close up. */
+  sight = $state<{ along: Cut['along']; share: number; close: boolean }>({ along: 'length', share: 0, close: true });
+  /** What single changes would have brought, once that has been computed; most first. */
+  gains = $state.raw<Gain[]>([]);
   readonly bed = new BedProgress();
 
+  /** The line of the section. */
+  readonly sightCut = $derived.by<Cut>(() => {
+    const { along, share } = this.sight;
+    const { widthMm, lengthMm } = this.setup.tile;
+    return { along, atMm: (share * (along === 'length' ? widthMm : lengthMm)) / 2 };
+  });
   /** The figures and the map may be shown: the guess is in, or was waived. */
   readonly open = $derived(this.stage === 'pulled' || this.looked);
   /** Place of the shown picture among those of the run. */

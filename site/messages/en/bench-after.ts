@@ -1,3 +1,4 @@
+import type { Stage } from '@site/islands/bench/bench.svelte.ts';
 import type { TwinId } from '@site/islands/bench/compare/twins.ts';
 import type { SweepId } from '@site/islands/bench/sweep/sweeps.ts';
 import type { CauseId } from '@site/islands/bench/why/causes.ts';
@@ -100,6 +101,12 @@ export const benchAfter = {
     copyByHand: (address: string) => `The clipboard is closed to this page. The link is ${address}`,
     saved: (name: string) => `${name} is with your downloads.`,
     noPicture: 'The picture could not be made in this browser.',
-    heading: 'A bed, pulled',
+    headings: { comb: 'A bed, combed', set: 'A bed, set', pulled: 'A bed, pulled' } satisfies Record<Stage, string>,
+    name: 'Ridge to Bed, setting bench',
+    again: 'This bed again, to work on:',
+    aside: 'The kept bed beside it',
+    gain: (cause: string, points: string) => `${cause.toLowerCase()} ${points}`,
+    gains: (all: string) => `One thing changed at a time, points of coverage: ${all}.`,
+    shut: 'Not pulled yet: what the back took is not told.',
   },
 } as const;

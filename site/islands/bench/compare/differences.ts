@@ -1,3 +1,4 @@
+import { defaultSetup } from '@sim/bed/defaults.ts';
 import type { BedSetup, SurfaceSetup } from '@sim/bed/types.ts';
 import { SKIN_MIN } from '@sim/mortar/skin.ts';
 import { notchLabel } from '@sim/trowel/notch.ts';
@@ -19,6 +20,19 @@ export interface Difference {
 type Telling = (setup: BedSetup, units: UnitSystem) => string;
 
 const { controls, work } = words;
+
+/** What a bed is told by even where it is as usual. */
+const ALWAYS: ReadonlySet<string> = new Set([
+  controls.size,
+  words.size.thickness,
+  controls.notch,
+  controls.angle,
+  controls.pattern,
+  controls.direction,
+  controls.stiffness,
+  controls.age,
+  work.title,
+]);
 const gap =
   (read: (setup: BedSetup) => number): Telling =>
   (setup, units) =>
@@ -110,3 +124,20 @@ export const differencesOf = (first: BedSetup, second: BedSetup, units: UnitSyst
   tellings
     .map(([name, tell]) => ({ name, first: tell(first, units), second: tell(second, units) }))
     .filter((difference) => difference.first !== difference.second);
+
+/** Names that are plain only under the heading of their controls, and what they are called without it. */
+const GROUPED: ReadonlyMap<string, string> = new Map([
+  [controls.size, controls.tile],
+  [controls.notch, controls.trowel],
+  [controls.pattern, controls.comb],
+  [controls.stiffness, controls.mortar],
+  [work.title, work.list],
+]);
+
+/** A set-up in words: what every bed has, then whatever is out of the ordinary, in the order of the controls. */
+export function setupSays(setup: BedSetup, units: UnitSystem): { name: string; says: string }[] {
+  const plain = defaultSetup();
+  return tellings
+    .filter(([name, tell]) => ALWAYS.has(name) || tell(setup, units) !== tell(plain, units))
+    .map(([name, tell]) => ({ name: GROUPED.get(name) ?? name, says: tell(setup, units) }));
+}

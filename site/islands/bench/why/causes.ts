@@ -81,3 +81,9 @@ export interface Gain {
 
 /** Most gained first. */
 export const ranked = (gains: readonly Gain[]): Gain[] => [...gains].sort((a, b) => b.gain - a.gain);
+
+/** A gain in whole points of coverage, with its sign. */
+export function points(gain: number): string {
+  const rounded = Math.round(gain * 100);
+  return `${rounded > 0 ? '+' : rounded < 0 ? '−' : ''}${Math.abs(rounded)}`;
+}
