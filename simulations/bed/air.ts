@@ -1,5 +1,6 @@
 import { type BedGrid, EMPTY, FULL } from './grid.ts';
 import { FIRST_POCKET, labelVoids } from './label-voids.ts';
+import { spanOf } from './layout.ts';
 
 /** Normal atmosphere, Pa (standard atmosphere). */
 export const ATMOSPHERE_PA = 101_325;
@@ -17,6 +18,8 @@ export interface BedAir {
   gaugePa: Float64Array;
   /** Pressure at which the air breaks out, Pa; known after the march. */
   boundPa: Float64Array;
+  /** Cells of each, while there are pockets. */
+  cells: Float64Array;
   /** Times air broke out through mortar. */
   bursts: number;
 }
@@ -28,18 +31,45 @@ export const makeAir = (): BedAir => ({
   room: new Float64Array(FIRST_POCKET),
   gaugePa: new Float64Array(FIRST_POCKET),
   boundPa: new Float64Array(FIRST_POCKET),
+  cells: new Float64Array(FIRST_POCKET),
   bursts: 0,
 });
 
-const space = (grid: BedGrid, n: number): number => Math.max(0, grid.gap[n]! - grid.mortar[n]!);
+/** Space in the cells of each label now, mm; of those that are empty. */
+function roomByLabel(grid: BedGrid, label: Uint16Array, room: Float64Array): Float64Array {
+  const { state, gap, mortar } = grid;
+  const [first, past] = spanOf(grid);
+  for (let n = first; n < past; n += 1) {
+    if (state[n] !== EMPTY) continue;
+    const free = gap[n]! - mortar[n]!;
+    if (free > 0) room[label[n]!] = room[label[n]!]! + free;
+  }
+  return room;
+}
 
-function eachEmpty(grid: BedGrid, visit: (n: number) => void): void {
-  const { state, columns, rim, tileColumns, tileRows } = grid;
-  for (let row = rim; row < rim + tileRows; row += 1) {
-    const start = row * columns + rim;
-    for (let n = start; n < start + tileColumns; n += 1) if (state[n] === EMPTY) visit(n);
+/** Hands each pocket the air that was in its place before. */
+function handOn(grid: BedGrid, air: BedAir, before: Uint16Array, roomBefore: Float64Array, amount: Float64Array): void {
+  const { state, gap, mortar, label } = grid;
+  const [first, past] = spanOf(grid);
+  for (let n = first; n < past; n += 1) {
+    if (state[n] !== EMPTY || label[n]! < FIRST_POCKET) continue;
+    const old = before[n]!;
+    const room = Math.max(0, gap[n]! - mortar[n]!);
+    const held = old >= FIRST_POCKET && roomBefore[old]! > 0 ? air.amount[old]! / roomBefore[old]! : ATMOSPHERE_PA;
+    amount[label[n]!] = amount[label[n]!]! + held * room;
   }
 }
+
+/** How many cells each label has. */
+function countCells(grid: BedGrid, cells: Float64Array): Float64Array {
+  const { state, label } = grid;
+  const [first, past] = spanOf(grid);
+  for (let n = first; n < past; n += 1) if (state[n] === EMPTY) cells[label[n]!] = cells[label[n]!]! + 1;
+  return cells;
+}
+
+/** Labels before the last search; only read while pockets are handed on. Grown when short. */
+let labelsBefore = new Uint16Array(0);
 
 /**
  * Finds the voids again and hands each the air that was in its place: the amount is kept however pockets close, part
@@ -47,39 +77,31 @@ function eachEmpty(grid: BedGrid, visit: (n: number) => void): void {
  */
 export function findVoids(grid: BedGrid, air: BedAir): BedAir {
   const roomBefore = new Float64Array(air.count);
-  eachEmpty(grid, (n) => {
-    const old = grid.label[n]!;
-    roomBefore[old] = roomBefore[old]! + space(grid, n);
-  });
-  const before = grid.label.slice();
+  // Without pockets before, all air is at the atmosphere's pressure, whatever its old label.
+  if (air.pockets > 0) roomByLabel(grid, grid.label, roomBefore);
+  if (labelsBefore.length < grid.label.length) labelsBefore = new Uint16Array(grid.label.length);
+  labelsBefore.set(grid.label);
   const count = labelVoids(grid);
-  const amount = new Float64Array(count);
-  eachEmpty(grid, (n) => {
-    const old = before[n]!;
-    const name = grid.label[n]!;
-    const room = space(grid, n);
-    const held = old >= FIRST_POCKET && roomBefore[old]! > 0 ? air.amount[old]! / roomBefore[old]! : ATMOSPHERE_PA;
-    amount[name] = amount[name]! + held * room;
-  });
-  return {
+  const found: BedAir = {
     count,
     pockets: count - FIRST_POCKET,
-    amount,
+    amount: new Float64Array(count),
     room: new Float64Array(count),
     gaugePa: new Float64Array(count),
     boundPa: new Float64Array(count),
+    cells: new Float64Array(count),
     bursts: air.bursts,
   };
+  if (found.pockets === 0) return found;
+  handOn(grid, air, labelsBefore, roomBefore, found.amount);
+  countCells(grid, found.cells);
+  return found;
 }
 
 /** Pressure of each pocket in the space it has now (isothermal: pressure × volume is kept). */
 export function pressAir(grid: BedGrid, air: BedAir): void {
   if (air.pockets === 0) return;
-  air.room.fill(0);
-  eachEmpty(grid, (n) => {
-    const name = grid.label[n]!;
-    air.room[name] = air.room[name]! + space(grid, n);
-  });
+  roomByLabel(grid, grid.label, air.room.fill(0));
   for (let name = FIRST_POCKET; name < air.count; name += 1) {
     const room = air.room[name]!;
     // Where the tile rises air finds its way in: a thin wet bed holds no lasting suction.
@@ -88,24 +110,33 @@ export function pressAir(grid: BedGrid, air: BedAir): void {
   }
 }
 
+/** What the mortar round an empty cell resists with at the least, Pa; nothing round it resists without end. */
+function leastRound({ state, pressure, gap, columns, cellMm }: BedGrid, n: number, yieldPa: number): number {
+  let least = Infinity;
+  for (let side = 0; side < 4; side += 1) {
+    const next = side === 0 ? n - 1 : side === 1 ? n + 1 : side === 2 ? n - columns : n + columns;
+    if (state[next]! < FULL) continue;
+    const resists = pressure[next]! + (yieldPa * cellMm) / gap[next]!;
+    if (resists < least) least = resists;
+  }
+  return least;
+}
+
 /**
  * Lets air out where it beats the mortar round it: the march from the other fronts has reached the pocket's own edge
  * at less than the pocket's pressure, so the path between can be pushed aside. What is left stands at that pressure.
  */
 export function burstPockets(grid: BedGrid, air: BedAir, yieldPa: number): void {
   if (air.pockets === 0) return;
-  const { label, state, pressure, gap, columns, cellMm } = grid;
+  const { label, state } = grid;
+  const [first, past] = spanOf(grid);
   const bound = air.boundPa.fill(Infinity);
-  eachEmpty(grid, (n) => {
+  for (let n = first; n < past; n += 1) {
     const name = label[n]!;
-    if (name < FIRST_POCKET) return;
-    for (let side = 0; side < 4; side += 1) {
-      const next = side === 0 ? n - 1 : side === 1 ? n + 1 : side === 2 ? n - columns : n + columns;
-      if (state[next]! < FULL) continue;
-      const resists = pressure[next]! + (yieldPa * cellMm) / gap[next]!;
-      if (resists < bound[name]!) bound[name] = resists;
-    }
-  });
+    if (name < FIRST_POCKET || state[n] !== EMPTY) continue;
+    const resists = leastRound(grid, n, yieldPa);
+    if (resists < bound[name]!) bound[name] = resists;
+  }
   for (let name = FIRST_POCKET; name < air.count; name += 1) {
     if (air.gaugePa[name]! <= bound[name]!) continue;
     air.gaugePa[name] = bound[name]!;
@@ -120,13 +151,9 @@ export function burstPockets(grid: BedGrid, air: BedAir, yieldPa: number): void 
  */
 export function airStep(grid: BedGrid, air: BedAir, spareN: number): number {
   if (air.pockets === 0 || spareN <= 0) return Infinity;
-  const cells = new Float64Array(air.count);
+  const { cells } = air;
   let empty = 0;
-  eachEmpty(grid, (n) => {
-    const name = grid.label[n]!;
-    cells[name] = cells[name]! + 1;
-    empty += 1;
-  });
+  for (const count of cells) empty += count;
   const area = grid.cellMm * grid.cellMm * 1e-6;
   // Mortar pressed out of the full cells takes room in the voids too.
   const squeezed = empty > 0 ? (grid.tileColumns * grid.tileRows) / empty : 1;

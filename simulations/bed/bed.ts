@@ -1,7 +1,8 @@
 import { type BedAir, burstPockets, findVoids, makeAir, pressAir } from './air.ts';
 import { classify } from './classify.ts';
 import { combBed, layTile } from './fill.ts';
-import { type BedGrid, FRESH, FULL, TOUCHED } from './grid.ts';
+import { type BedGrid, FRESH, OPEN, TOUCHED } from './grid.ts';
+import { spanOf } from './layout.ts';
 import { type BedLoad, bedLoad } from './load.ts';
 import { march, type MarchTerms } from './march.ts';
 import { route } from './route.ts';
@@ -88,20 +89,10 @@ export function startBed(setup: BedSetup, afterComb?: (grid: BedGrid) => void): 
   return bed;
 }
 
-/** Marks what has met mortar, and whether it met it while sliding. */
-function touch(bed: Bed): void {
-  const { order, mark, taken } = bed.grid;
-  const how = bed.sliding ? TOUCHED | FRESH : TOUCHED;
-  for (let k = 0; k < taken; k += 1) {
-    const n = order[k]!;
-    if (mark[n] === 0) mark[n] = how;
-  }
-}
-
 /** Finds full cells, voids and their air, the pressure at yield, and the load the bed bears as it lies. */
 export function measure(bed: Bed): void {
   const { grid, terms } = bed;
-  const changed = classify(grid);
+  const changed = classify(grid, bed.sliding ? TOUCHED | FRESH : TOUCHED);
   if (bed.setup.physics.air) {
     if (changed > 0) bed.air = findVoids(grid, bed.air);
     pressAir(grid, bed.air);
@@ -109,7 +100,6 @@ export function measure(bed: Bed): void {
   }
   march(grid, terms);
   if (bed.setup.physics.air) burstPockets(grid, bed.air, terms.yieldPa);
-  touch(bed);
   bed.load = bedLoad(grid, terms);
 }
 
@@ -134,13 +124,13 @@ export function sinkBy(bed: Bed, sink: number, slopeX: number, slopeY: number): 
 
 /** Mortar that a full cell holds above its gap for want of a way out, the largest share of a gap. */
 function backlog(grid: BedGrid): number {
-  const { order, mortar, gap, state, columns, rim, tileColumns, tileRows } = grid;
+  const { mortar, gap, state } = grid;
+  const [first, past] = spanOf(grid);
   let most = 0;
-  for (let k = 0; k < grid.taken; k += 1) most = Math.max(most, mortar[order[k]!]! / gap[order[k]!]! - 1);
-  for (let row = rim; row < rim + tileRows; row += 1) {
-    const start = row * columns + rim;
-    for (let n = start; n < start + tileColumns; n += 1)
-      if (state[n]! < FULL && state[n]! > 0) most = Math.max(most, mortar[n]! / gap[n]! - 1);
+  for (let n = first; n < past; n += 1) {
+    if (state[n] === OPEN) continue;
+    const over = mortar[n]! / gap[n]! - 1;
+    if (over > most) most = over;
   }
   return most;
 }

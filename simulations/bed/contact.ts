@@ -1,6 +1,7 @@
 import { pressedTransfer, slidTransfer } from '../mortar/skin.ts';
 import type { Bed } from './bed.ts';
 import { EMPTY, FRESH, FULL, OPEN } from './grid.ts';
+import { spanOf } from './layout.ts';
 
 /** Part of a cell's area in contact, 0…1; valid after a measure. */
 export function contactOf(bed: Bed, n: number): number {
@@ -36,11 +37,17 @@ export function eachContact(
 
 /** Share of the back that is bonded, 0…1. */
 export function coverage(bed: Bed): number {
+  const { state, mark, pressure } = bed.grid;
+  const [first, past] = spanOf(bed.grid);
+  const { pressed, fresh } = transferOf(bed);
   let cells = 0;
   let sum = 0;
-  eachContact(bed, (_n, _x, _y, _contact, bonded) => {
+  for (let n = first; n < past; n += 1) {
+    const s = state[n]!;
+    if (s === OPEN) continue;
     cells += 1;
-    sum += bonded;
-  });
+    const contact = s >= FULL ? 1 : -1 - pressure[n]!;
+    sum += contact * ((mark[n]! & FRESH) !== 0 ? fresh : pressed);
+  }
   return cells > 0 ? sum / cells : 0;
 }

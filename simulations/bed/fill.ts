@@ -28,6 +28,7 @@ function comb(grid: BedGrid, setup: BedSetup): void {
   }
   // No pattern leaves more mortar than its notch lets through; straight ridges need no correction.
   const scale = sum > 0 && how.pattern !== 'straight' ? (target * grid.mortar.length) / sum : 1;
+  if (scale === 1 && how.keyCoatMm === 0 && how.edgeBareMm === 0 && !how.flattened) return;
   for (let row = 0, n = 0; row < grid.rows; row += 1) {
     const y = grid.originMm[1] + row * grid.cellMm;
     for (let column = 0; column < grid.columns; column += 1, n += 1) {

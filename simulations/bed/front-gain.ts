@@ -1,5 +1,5 @@
 import { lengthOf } from '../numbers/plain.ts';
-import { type BedGrid, EMPTY, FULL } from './grid.ts';
+import { AT_FRONT, type BedGrid, EMPTY, FULL } from './grid.ts';
 
 /** How the tile moves over the bed, per mm of path at its rim or centre: a shift and a turn about its centre. */
 export interface SlideField {
@@ -37,7 +37,7 @@ export function frontGain(grid: BedGrid, field: SlideField, rates: RateByAngle):
     const y = originMm[1] + row * cellMm;
     for (let column = rim; column < rim + tileColumns; column += 1) {
       const n = row * columns + column;
-      if (state[n]! < FULL) continue;
+      if (state[n] !== AT_FRONT) continue;
       let facesX = 0;
       let facesY = 0;
       let depth = 0;

@@ -1,4 +1,5 @@
 import { type BedGrid, EMPTY, FULL } from './grid.ts';
+import { spanOf } from './layout.ts';
 
 /** Passive resistance of a bank of yield stress τ, in τ (Rankine's 2c for undrained earth, from memory). */
 const BANK_TERM = 2;
@@ -13,14 +14,12 @@ function crossed(grid: BedGrid, n: number): number {
 
 /** Notes in each empty cell beside a full one how much of it its front has crossed (see `pressure` in the grid). */
 export function markFronts(grid: BedGrid): void {
-  const { state, pressure, columns, rim, tileColumns, tileRows } = grid;
-  for (let row = rim; row < rim + tileRows; row += 1) {
-    const start = row * columns + rim;
-    for (let n = start; n < start + tileColumns; n += 1) {
-      if (state[n] !== EMPTY) continue;
-      if (state[n - 1]! >= FULL || state[n + 1]! >= FULL || state[n - columns]! >= FULL || state[n + columns]! >= FULL)
-        pressure[n] = -1 - crossed(grid, n);
-    }
+  const { state, pressure, columns } = grid;
+  const [first, past] = spanOf(grid);
+  for (let n = first; n < past; n += 1) {
+    if (state[n] !== EMPTY) continue;
+    if (state[n - 1]! >= FULL || state[n + 1]! >= FULL || state[n - columns]! >= FULL || state[n + columns]! >= FULL)
+      pressure[n] = -1 - crossed(grid, n);
   }
 }
 

@@ -14,6 +14,16 @@ export interface BedLayout {
   originMm: [number, number];
 }
 
+/**
+ * First cell under the tile and the one past the last, row by row: a single loop over them meets the rim's cells between
+ * the rows too, which are all open. (One loop, not one in another: compiled code that is entered in the middle of an
+ * inner loop is left again at its end.)
+ */
+export const spanOf = ({ columns, rim, tileColumns, tileRows }: BedLayout): [first: number, past: number] => [
+  rim * columns + rim,
+  (rim + tileRows - 1) * columns + rim + tileColumns,
+];
+
 /** Width of the strip round the tile in which squeeze-up is shown, mm. */
 const RIM_MM = 5;
 

@@ -71,10 +71,11 @@ export function bedLoad(grid: BedGrid, terms: MarchTerms): BedLoad {
         if (part > 0) p += part * (endPa + (0.5 * part * climb) / g);
       } else {
         p = value;
-        const l = state[n - 1]! >= FULL ? value - pressure[n - 1]! : -1;
-        const r = state[n + 1]! >= FULL ? value - pressure[n + 1]! : -1;
-        const d = state[n - columns]! >= FULL ? value - pressure[n - columns]! : -1;
-        const u = state[n + columns]! >= FULL ? value - pressure[n + columns]! : -1;
+        const inside = s === FULL;
+        const l = inside || state[n - 1]! >= FULL ? value - pressure[n - 1]! : -1;
+        const r = inside || state[n + 1]! >= FULL ? value - pressure[n + 1]! : -1;
+        const d = inside || state[n - columns]! >= FULL ? value - pressure[n - columns]! : -1;
+        const u = inside || state[n + columns]! >= FULL ? value - pressure[n + columns]! : -1;
         if (l > 0 && r > 0) p -= crest(l, r);
         if (d > 0 && u > 0) p -= crest(d, u);
       }

@@ -1,5 +1,6 @@
 import { bankTerm, frontDistance, markFronts } from './fronts.ts';
 import { AT_FRONT, type BedGrid, EMPTY, FULL, OPEN, QUEUED } from './grid.ts';
+import { spanOf } from './layout.ts';
 
 /** What the march needs besides the grid. */
 export interface MarchTerms {
@@ -75,25 +76,23 @@ function startAtFronts(
   terms: MarchTerms,
   climb: number,
 ): { waiting: number; least: number; widest: number } {
-  const { gap, pressure, state, order, columns, rim, tileColumns, tileRows } = grid;
+  const { gap, pressure, state, order, columns } = grid;
+  const [first, past] = spanOf(grid);
   let waiting = 0;
   let least = Infinity;
   let widest = 0;
-  for (let row = rim; row < rim + tileRows; row += 1) {
-    const start = row * columns + rim;
-    for (let n = start; n < start + tileColumns; n += 1) {
-      if (state[n]! < FULL) continue;
-      const g = gap[n]!;
-      if (g > widest) widest = g;
-      if (state[n - 1]! > EMPTY && state[n + 1]! > EMPTY && state[n - columns]! > EMPTY && state[n + columns]! > EMPTY)
-        continue;
-      const p = solveAtFront(grid, terms, n, climb / g);
-      pressure[n] = p;
-      state[n] = AT_FRONT | QUEUED;
-      if (p < least) least = p;
-      order[waiting] = n;
-      waiting += 1;
-    }
+  for (let n = first; n < past; n += 1) {
+    if (state[n]! < FULL) continue;
+    const g = gap[n]!;
+    if (g > widest) widest = g;
+    if (state[n - 1]! > EMPTY && state[n + 1]! > EMPTY && state[n - columns]! > EMPTY && state[n + columns]! > EMPTY)
+      continue;
+    const p = solveAtFront(grid, terms, n, climb / g);
+    pressure[n] = p;
+    state[n] = AT_FRONT | QUEUED;
+    if (p < least) least = p;
+    order[waiting] = n;
+    waiting += 1;
   }
   return { waiting, least, widest };
 }
@@ -134,10 +133,10 @@ export function march(grid: BedGrid, terms: MarchTerms): void {
         const p = pressure[n]!;
         for (let side = 0; side < 4; side += 1) {
           const next = side === 0 ? n - 1 : side === 1 ? n + 1 : side === 2 ? n - columns : n + columns;
-          const s = state[next]!;
-          if (s < FULL) continue;
+          // Empty and open cells stand at nought and below, so they are never higher.
           const before = pressure[next]!;
           if (before <= p) continue;
+          const s = state[next]!;
           const rise = climb / gap[next]!;
           if (before === Infinity) {
             // Reached for the first time: from here alone. Other sides have their say when they are taken.

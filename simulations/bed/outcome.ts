@@ -26,6 +26,7 @@ class Mean {
 
 function pocketsOf(bed: Bed): AirPocket[] {
   const { grid, air } = bed;
+  if (air.pockets === 0) return [];
   const area = grid.cellMm * grid.cellMm;
   const pockets: AirPocket[] = Array.from({ length: air.count }, () => ({ xMm: 0, yMm: 0, areaMm2: 0, gaugePa: 0 }));
   eachContact(bed, (n, x, y, contact) => {

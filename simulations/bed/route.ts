@@ -30,16 +30,6 @@ function fallTo(grid: BedGrid, terms: MarchTerms, n: number, step: number): numb
 const partOf = (first: number, second: number): number =>
   first >= second ? 1 - (0.5 * second) / first : (0.5 * first) / second;
 
-/** True while a full neighbour of higher pressure has not given yet. */
-function isEarly({ state, pressure, columns }: BedGrid, n: number, p: number): boolean {
-  return (
-    (pressure[n - 1]! > p && state[n - 1]! < PASSED) ||
-    (pressure[n + 1]! > p && state[n + 1]! < PASSED) ||
-    (pressure[n - columns]! > p && state[n - columns]! < PASSED) ||
-    (pressure[n + columns]! > p && state[n + columns]! < PASSED)
-  );
-}
-
 /** Adds what has gone out to the columns in the joint. @returns where the list goes on with cells under the tile */
 function bank({ mortar, order, pressure, state }: BedGrid, from: number): number {
   let begin = from;
@@ -81,7 +71,17 @@ export function route(grid: BedGrid, terms: MarchTerms): number {
       const s = state[n]!;
       if (s >= PASSED) continue;
       const p = pressure[n]!;
-      if (isEarly(grid, n, p)) {
+      const pl = pressure[n - 1]!;
+      const pr = pressure[n + 1]!;
+      const pd = pressure[n - columns]!;
+      const pu = pressure[n + columns]!;
+      // Early while a full neighbour of higher pressure has not given yet.
+      if (
+        (pl > p && state[n - 1]! < PASSED) ||
+        (pr > p && state[n + 1]! < PASSED) ||
+        (pd > p && state[n - columns]! < PASSED) ||
+        (pu > p && state[n + columns]! < PASSED)
+      ) {
         state[n] = s | WAITS;
         continue;
       }
@@ -98,10 +98,10 @@ export function route(grid: BedGrid, terms: MarchTerms): number {
         d = falls[2]!;
         u = falls[3]!;
       } else {
-        l = Math.max(0, p - pressure[n - 1]!);
-        r = Math.max(0, p - pressure[n + 1]!);
-        d = Math.max(0, p - pressure[n - columns]!);
-        u = Math.max(0, p - pressure[n + columns]!);
+        l = pl < p ? p - pl : 0;
+        r = pr < p ? p - pr : 0;
+        d = pd < p ? p - pd : 0;
+        u = pu < p ? p - pu : 0;
       }
       const x = l > r ? l : r;
       const y = d > u ? d : u;

@@ -35,17 +35,27 @@ const rates = [0, ...tableRates];
 /** Speeds enter by their root: the loads near R = 1 grow with it. */
 const speeds = [0, ...tableSpeeds.map((speed) => Math.sqrt(speed))];
 
-function tableLoad(rows: number[][], across: number, rate: number, speed: number): number {
+/** Loads at one speed, by `rates`. */
+type LoadsAtSpeed = number[];
+
+function loadsAt(rows: number[][], across: number, speed: number): LoadsAtSpeed {
   const s = placeIn(speeds, Math.sqrt(speed));
-  const r = placeIn(rates, rate);
-  const atRate = (column: number): number => {
-    const at = (row: number): number =>
-      column === 0 ? 0 : row === 0 ? plainLoad(rates[column]!, across) : rows[row - 1]![column - 1]!;
-    const row = Math.min(Math.floor(s), speeds.length - 2);
+  const row = Math.min(Math.floor(s), speeds.length - 2);
+  return rates.map((rate, column) => {
+    const at = (place: number): number =>
+      column === 0 ? 0 : place === 0 ? plainLoad(rate, across) : rows[place - 1]![column - 1]!;
     return at(row) + (s - row) * (at(row + 1) - at(row));
-  };
-  const column = Math.min(Math.floor(r), rates.length - 2);
-  return atRate(column) + (r - column) * (atRate(column + 1) - atRate(column));
+  });
+}
+
+/** Loads across and along the ridge, at a speed and without viscosity: looked up many times at one speed. */
+const still = { across: loadsAt(acrossTable, 1, 0), along: loadsAt(alongTable, 0, 0) };
+let lately = { speed: NaN, across: still.across, along: still.along };
+
+function loadsOf(speed: number): typeof lately {
+  if (speed !== lately.speed)
+    lately = { speed, across: loadsAt(acrossTable, 1, speed), along: loadsAt(alongTable, 0, speed) };
+  return lately;
 }
 
 /**
@@ -58,9 +68,11 @@ export function slideLoad(rate: number, across: number, speed: number): number {
   const plain = plainLoad(rate, across);
   if (speed <= 0) return plain;
   const square = across * across;
-  const excess = (rows: number[][], direction: number): number =>
-    tableLoad(rows, direction, rate, speed) - tableLoad(rows, direction, rate, 0);
-  return plain + square * excess(acrossTable, 1) + (1 - square) * excess(alongTable, 0);
+  const loads = loadsOf(speed);
+  const place = placeIn(rates, rate);
+  const column = Math.min(Math.floor(place), rates.length - 2);
+  const at = (list: LoadsAtSpeed): number => list[column]! + (place - column) * (list[column + 1]! - list[column]!);
+  return plain + square * (at(loads.across) - at(still.across)) + (1 - square) * (at(loads.along) - at(still.along));
 }
 
 /** Widening over slide at a load ratio: the inverse of `slideLoad`, at most 5. */

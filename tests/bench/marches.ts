@@ -4,7 +4,7 @@ import { performance } from 'node:perf_hooks';
 import { sinkBy, startBed } from '../../simulations/bed/bed.ts';
 import { defaultSetup } from '../../simulations/bed/defaults.ts';
 import { classify } from '../../simulations/bed/classify.ts';
-import { FULL } from '../../simulations/bed/grid.ts';
+import { FULL, TOUCHED } from '../../simulations/bed/grid.ts';
 import { march } from '../../simulations/bed/march.ts';
 import { heapMarch } from './heap-march.ts';
 import type { Section } from './section.ts';
@@ -45,7 +45,7 @@ const marchRows = (): MarchRow[] =>
     const { grid, terms } = bed;
     sinkBy(bed, 0.1, 0, 0);
     const anew = (): void => {
-      classify(grid);
+      classify(grid, TOUCHED);
     };
     let heap: ArrayLike<number> = [];
     const heapMs = middleOf(() => {
