@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../../simulations/units/format.ts';
 import { clashes } from './clash.ts';
-import { drawFrom } from './draw.ts';
+import { drawFrom, jobDraw } from './draw.ts';
 import type { Item, ItemRef, KeyedItem } from './item.ts';
 import { arrange } from './arrange.ts';
 import { speaker, type Words } from './say.ts';
@@ -22,27 +22,22 @@ export interface Bank {
 /** A template that rejects this many draws in a row is badly made. */
 const MOST_DRAWS = 400;
 
-const systems: readonly UnitSystem[] = ['imperial', 'metric'];
-
 /**
- * Makes a question and its key from a seed. The same arguments give the same question anywhere; the job drawn does not
- * depend on the units asked for.
+ * Makes a question and its key from a seed. The same arguments give the same question anywhere. The units
+ * belong to them: a reader in millimetres gets tile and tools of metric sizes, so the job is another one.
  * @throws Error when the template is not in the bank or keeps rejecting its own draws
  */
 export function compose(bank: Bank, ref: ItemRef, units: UnitSystem): KeyedItem {
   const template = bank.templates.find(({ id }) => id === ref.template);
   if (!template) throw new Error(`The bank holds no template "${ref.template}".`);
   const name = [bank.version, ref.template, ref.seed, ref.slot] as const;
-  const say = (system: UnitSystem) =>
-    speaker(system, template.id, bank.words.templates[template.id] ?? {}, bank.words.shared);
-  const draw = drawFrom(...name, 'job');
+  const say = speaker(units, template.id, bank.words.templates[template.id] ?? {}, bank.words.shared);
+  const draw = jobDraw(drawFrom(...name, 'job'), units);
   for (let attempt = 0; attempt < MOST_DRAWS; attempt++) {
     const prepared = template.prepare(draw);
     if (!prepared) continue;
-    const posed = systems.map((system): [UnitSystem, Posed] => [system, prepared.pose(say(system))]);
-    if (posed.some(([, { answer }]) => clashes(answer))) continue;
-    const asked = posed.find(([system]) => system === units)?.[1];
-    if (asked) return finish(bank, template, ref, units, asked);
+    const posed = prepared.pose(say);
+    if (!clashes(posed.answer)) return finish(bank, template, ref, units, posed);
   }
   throw new Error(`${template.id} rejected ${MOST_DRAWS} draws of seed ${ref.seed}.`);
 }

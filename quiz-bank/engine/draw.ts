@@ -1,6 +1,10 @@
 import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 
+import type { UnitSystem } from '../../simulations/units/format.ts';
+import { inches, type Mm, squareFeet, toSquareFeet } from '../../simulations/units/length.ts';
+import { allSoldAs, soldAs } from './sold.ts';
+
 /** Chance for one question, from a name: the same name gives the same draws on any machine. */
 export interface Draw {
   /** A whole number, both ends included. */
@@ -60,3 +64,26 @@ export function drawFrom(...name: (string | number)[]): Draw {
     chance: (share) => whole(0, 999_999) < share * 1e6,
   };
 }
+
+/** Chance for a job, whose tile, tools and joints are of the sizes sold where the reader works. */
+export interface JobDraw extends Draw {
+  units: UnitSystem;
+  /** One of a list of sizes given in inches, mm. */
+  size(list: readonly number[]): Mm;
+  /** One of a list of things that carry sizes (tiles, trowels). */
+  stock<T extends object>(list: readonly T[]): T;
+  /** A floor of the given size, in round figures of the reader's unit, m². */
+  floor(areaM2: number): number;
+  /** The whole list in the reader's sizes. */
+  sold<T extends object>(list: readonly T[]): T[];
+}
+
+/** @param units whose sizes are drawn: by the inch as sold, or the round metric ones in their stead */
+export const jobDraw = (draw: Draw, units: UnitSystem): JobDraw => ({
+  ...draw,
+  units,
+  size: (list) => soldAs(units, inches(draw.pick(list))),
+  stock: (list) => allSoldAs(units, draw.pick(list)),
+  floor: (areaM2) => (units === 'imperial' ? squareFeet(Math.round(toSquareFeet(areaM2) / 10) * 10) : areaM2),
+  sold: (list) => list.map((one) => allSoldAs(units, one)),
+});

@@ -4,6 +4,7 @@ import { formatArea, formatGap, formatLength, formatShare, type UnitSystem } fro
 import { asFraction } from '../../simulations/units/fraction.ts';
 import type { Mm } from '../../simulations/units/length.ts';
 import { LITRES_PER_QUART, KG_PER_POUND, type Quantity, unitOf } from './quantity.ts';
+import { soldAs } from './sold.ts';
 
 type Values = Record<string, string | number>;
 /** Sentences by name, with {holes}. */
@@ -90,12 +91,12 @@ export function speaker(units: UnitSystem, name: string, words: Words, shared: W
     temperature: (celsius) => (imperial ? `${trimmed((celsius * 9) / 5 + 32, 0)} °F` : `${trimmed(celsius, 0)} °C`),
     notch: ({ shape, widthMm, depthMm, toothMm }) => {
       const sizes = shape === 'v' || toothMm === widthMm ? [widthMm, depthMm] : [widthMm, depthMm, toothMm];
-      const texts = sizes.map((size) => (imperial ? asFraction(size, 32) : trimmed(size, 1)));
+      const texts = sizes.map((size) => (imperial ? asFraction(size, 32) : trimmed(soldAs(units, size), 1)));
       return t(`notch-${shape}`, { size: `${texts.join(' × ')} ${imperial ? 'in' : 'mm'}` });
     },
     tile: (lengthMm, widthMm) =>
       imperial
         ? `${asFraction(lengthMm, 16)} × ${asFraction(widthMm, 16)} in`
-        : `${trimmed(lengthMm, 0)} × ${trimmed(widthMm, 0)} mm`,
+        : `${trimmed(soldAs(units, lengthMm), 0)} × ${trimmed(soldAs(units, widthMm), 0)} mm`,
   };
 }

@@ -2,7 +2,7 @@ import type { OutcomeId } from '../../lessons/outcomes.ts';
 import type { RuleId } from '../../simulations/rules/rulebook.ts';
 import type { ModuleId } from '../modules.ts';
 import type { IdeaId } from '../wrong-ideas/idea.ts';
-import type { Draw } from './draw.ts';
+import type { JobDraw } from './draw.ts';
 import type { Picture } from './picture.ts';
 import type { Quantity } from './quantity.ts';
 import type { Say } from './say.ts';
@@ -76,7 +76,7 @@ export interface TemplateSpec<Job> {
   /** The wrong ideas a learner can show here. */
   ideas: readonly IdeaId[];
   /** A job inside the stated ranges, or null when a second answer would come within tolerance of right. */
-  draw: (draw: Draw) => Job | null;
+  draw: (draw: JobDraw) => Job | null;
   pose: (job: Job, say: Say) => Posed;
 }
 
@@ -86,7 +86,7 @@ export interface Template {
   module: ModuleId;
   outcomes: readonly OutcomeId[];
   ideas: readonly IdeaId[];
-  prepare: (draw: Draw) => { job: unknown; pose: (say: Say) => Posed } | null;
+  prepare: (draw: JobDraw) => { job: unknown; pose: (say: Say) => Posed } | null;
 }
 
 export function template<Job>(spec: TemplateSpec<Job>): Template {

@@ -5,7 +5,11 @@ export interface DrawnTile {
   widthMm: number;
 }
 
-const tile = (length: number, width: number): DrawnTile => ({ lengthMm: inches(length), widthMm: inches(width) });
+/** A tile by its sides in inches. */
+export const tile = (length: number, width: number): DrawnTile => ({
+  lengthMm: inches(length),
+  widthMm: inches(width),
+});
 
 /** Longer one way than the other (length first). */
 export const oblong: readonly DrawnTile[] = [

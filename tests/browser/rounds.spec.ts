@@ -111,12 +111,19 @@ test('a round put aside is there again after a reload, and what was missed can b
   await expect(page.getByRole('heading', { name: 'Question 1 of 1' })).toBeVisible();
 });
 
-test('the units may be switched in the middle of a question', async ({ page }) => {
+test('the units may be switched until something is answered; then the round keeps its own', async ({ page }) => {
   await page.goto(`rounds/#seed=${SEED}&items=5&mode=mixed`);
   await expect(page.getByRole('heading', { name: 'Question 1 of 5' })).toBeVisible();
   const before = await page.locator('.question').innerText();
   await page.locator('.head-tools input[value="metric"]').check({ force: true });
   await expect.poll(() => page.locator('.question').innerText()).not.toBe(before);
+  // From the first answer on the round keeps its units, and says so when the page has others.
+  await page.getByRole('button', { name: 'Leave it out' }).click();
+  await page.getByRole('button', { name: 'Next question' }).click();
+  const second = await page.locator('.question').innerText();
+  await page.locator('.head-tools input[value="imperial"]').check({ force: true });
+  await expect(page.getByText('This round stays in millimetres')).toBeVisible();
+  expect(await page.locator('.question').innerText()).toBe(second);
 });
 
 test('the map of wrong ideas is readable', async ({ page }) => {

@@ -17,7 +17,7 @@ export const fakeStorage = {
   removeItem: (key: string) => void shelf.delete(key),
 };
 
-const session = openSession({ seed: 9, items: 3, mode: 'mixed', modules: ['setting'] });
+const session = openSession({ seed: 9, items: 3, mode: 'mixed', modules: ['setting'], units: 'metric' });
 const round: ClassRound = {
   code: 'TILE-1', bank: bank.version, modules: [], items: 2, pass: 0.8, perSeat: true, units: 'metric', due: null,
 }; // prettier-ignore
@@ -33,7 +33,7 @@ export const keptReaders: readonly Reader[] = [
       const kept = keptRound();
       return kept.kind === 'round' ? { state: 'taken', value: kept.session } : refused();
     },
-    use: (one: Session) => standing(one, 'metric').total,
+    use: (one: Session) => standing(one).total,
     mostUses: 300,
   },
   {

@@ -48,7 +48,7 @@ const pulls = [
     tiles: [{ columns: 3, rows: 2, marks: '..#.#.', backCoatOnly: false }], photo: false,
   },
 ]; // prettier-ignore
-const session = openSession({ seed: 9, items: 3, mode: 'mixed', modules: ['setting'] });
+const session = openSession({ seed: 9, items: 3, mode: 'mixed', modules: ['setting'], units: 'imperial' });
 
 const parsed = (text: string, then: (value: unknown) => Outcome): Outcome => {
   let value: unknown;
@@ -106,9 +106,9 @@ export const pageReaders: readonly Reader[] = [
     name: 'link of a round',
     good: [roundLink(session)],
     json: false,
-    read: (text) => takenOr(readRoundLink(text)),
+    read: (text) => takenOr(readRoundLink(text, 'imperial')),
     write: (one: Session) => roundLink(one),
-    use: (one: Session) => standing(one, 'imperial').total,
+    use: (one: Session) => standing(one).total,
     mostUses: 300,
   },
   {

@@ -1,5 +1,4 @@
 import { lippageShare } from '../../../simulations/tile/lippage.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { allowedForMeasured } from '../../wrong-ideas/allowed-for-measured.ts';
 import { halfOffsetIsFine } from '../../wrong-ideas/half-offset-is-fine.ts';
@@ -23,7 +22,7 @@ export const lipFromOffset = template({
     return {
       name,
       share,
-      lengthMm: inches(draw.pick([24, 36, 48])),
+      lengthMm: draw.size([24, 36, 48]),
       bowMm: draw.step(0.6, 1.4, 0.1),
       allowedMm: draw.pick([2, 2.3, 2.6]),
     };

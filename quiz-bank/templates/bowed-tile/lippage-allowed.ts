@@ -1,6 +1,5 @@
 import { lippageLimit } from '../../../simulations/estimate/joint-limits.ts';
 import { allowedWarp } from '../../../simulations/estimate/tile-facts.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { drawnArea } from '../../jobs/area.ts';
 import { tiles } from '../../jobs/tiles.ts';
@@ -12,8 +11,8 @@ export const lippageAllowed = template({
   outcomes: ['lippage-allowed', 'measure-warp'],
   ideas: ['allowed-for-measured'],
   draw: (draw) => {
-    const size = draw.pick(tiles);
-    const jointMm = inches(draw.pick([1 / 8, 3 / 16, 1 / 4, 5 / 16]));
+    const size = draw.stock(tiles);
+    const jointMm = draw.size([1 / 8, 3 / 16, 1 / 4, 5 / 16]);
     const edge = draw.pick(['rectified', 'calibrated'] as const);
     const area = drawnArea({ jointMm, tile: { ...size, edge, measuredBowMm: draw.step(0.2, 1, 0.1) } });
     const measuredMm = area.tile.measuredBowMm ?? 0;

@@ -1,6 +1,5 @@
 import { offsetLimit } from '../../../simulations/estimate/joint-limits.ts';
 import { valueOf } from '../../../simulations/rules/rulebook.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { drawnArea } from '../../jobs/area.ts';
 import { halfOffsetIsFine } from '../../wrong-ideas/half-offset-is-fine.ts';
@@ -11,7 +10,7 @@ export const longestOffset = template({
   outcomes: ['offset-allowed'],
   ideas: ['half-offset-is-fine'],
   draw: (draw) => {
-    const lengthMm = inches(draw.pick([8, 12, 16, 18, 24, 24, 36, 48]));
+    const lengthMm = draw.size([8, 12, 16, 18, 24, 24, 36, 48]);
     const widthMm = lengthMm / draw.pick([2, 4]);
     const mockUpApproved = draw.chance(0.25);
     const { share } = offsetLimit(

@@ -1,6 +1,5 @@
 import { valueOf } from '../../../simulations/rules/rulebook.ts';
 import { meanBedMm } from '../../../simulations/trowel/notch.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { atAngle, narrow, squares } from '../../jobs/trowels.ts';
 import { pressOutTheBow } from '../../wrong-ideas/press-out-the-bow.ts';
@@ -11,14 +10,14 @@ export const middleOfABow = template({
   outcomes: ['measure-warp', 'judge-coverage'],
   ideas: ['press-out-the-bow'],
   draw: (draw) => {
-    const trowel = atAngle(draw.pick([...squares.slice(2), ...narrow]), draw.pick([45, 60]));
+    const trowel = atAngle(draw.stock([...squares.slice(2), ...narrow]), draw.pick([45, 60]));
     const bedMm = meanBedMm(trowel);
     const bowMm = draw.step(0.8, 2.6, 0.1);
     const endMm = Math.max(valueOf('bed.least', 'bed'), 0.85 * bedMm);
     const value = bedMm / (endMm + bowMm);
     return value > 0.92 || value < 0.45
       ? null
-      : { trowel, bedMm, bowMm, endMm, value, lengthMm: inches(draw.pick([24, 36, 48])) };
+      : { trowel, bedMm, bowMm, endMm, value, lengthMm: draw.size([24, 36, 48]) };
   },
   pose: ({ trowel, bedMm, bowMm, endMm, value, lengthMm }, say) => {
     const pressed = Math.min(1, bedMm / (endMm + pressOutTheBow.bowLeftMm()));

@@ -1,7 +1,6 @@
 import { allowedWarp } from '../../../simulations/estimate/tile-facts.ts';
 import { valueOf } from '../../../simulations/rules/rulebook.ts';
 import { meanBedMm } from '../../../simulations/trowel/notch.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { drawnArea } from '../../jobs/area.ts';
 import { atAngle, narrow, squares } from '../../jobs/trowels.ts';
@@ -18,9 +17,9 @@ export const whatToDoWithIt = template({
   outcomes: ['measure-warp', 'when-to-butter'],
   ideas: ['press-out-the-bow', 'bigger-is-safer', 'allowed-for-measured'],
   draw: (draw) => {
-    const lengthMm = inches(draw.pick([12, 18, 24, 36]));
+    const lengthMm = draw.size([12, 18, 24, 36]);
     const edge = draw.pick(['rectified', 'calibrated'] as const);
-    const trowel = atAngle(draw.pick([...squares.slice(2), ...narrow]), 45);
+    const trowel = atAngle(draw.stock([...squares.slice(2), ...narrow]), 45);
     const { tile } = drawnArea({ tile: { lengthMm, widthMm: lengthMm / 2, edge } });
     const limitMm = allowedWarp(tile, lengthMm, 'north-america').mm;
     const bowMm = draw.step(0.3, 3.2, 0.1);

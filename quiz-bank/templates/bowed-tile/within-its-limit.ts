@@ -1,5 +1,4 @@
 import { allowedWarp } from '../../../simulations/estimate/tile-facts.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { drawnArea } from '../../jobs/area.ts';
 import { pressOutTheBow } from '../../wrong-ideas/press-out-the-bow.ts';
@@ -10,7 +9,7 @@ export const withinItsLimit = template({
   outcomes: ['measure-warp'],
   ideas: ['press-out-the-bow'],
   draw: (draw) => {
-    const lengthMm = inches(draw.pick([6, 8, 12, 18, 24, 36]));
+    const lengthMm = draw.size([6, 8, 12, 18, 24, 36]);
     const edge = draw.pick(['rectified', 'calibrated'] as const);
     const { tile } = drawnArea({ tile: { lengthMm, widthMm: lengthMm / 2, edge } });
     const limit = allowedWarp(tile, lengthMm, 'north-america');

@@ -1,21 +1,13 @@
 import { butterByRule } from '../../../simulations/estimate/setting.ts';
 import { valueOf } from '../../../simulations/rules/rulebook.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { drawnArea } from '../../jobs/area.ts';
+import { tile } from '../../jobs/tiles.ts';
 import { biggerIsSafer } from '../../wrong-ideas/bigger-is-safer.ts';
 import { oneChartForAll } from '../../wrong-ideas/one-chart-for-all.ts';
 import { pressingIsEnough } from '../../wrong-ideas/pressing-is-enough.ts';
 
-const sizes = [
-  [6, 6],
-  [8, 4],
-  [8, 8],
-  [12, 12],
-  [24, 12],
-  [24, 24],
-  [36, 6],
-] as const;
+const sizes = [tile(6, 6), tile(8, 4), tile(8, 8), tile(12, 12), tile(24, 12), tile(24, 24), tile(36, 6)];
 
 /** Does this tile get a coat on its back, and which rule says so? */
 export const coatOrNot = template({
@@ -23,12 +15,12 @@ export const coatOrNot = template({
   outcomes: ['when-to-butter', 'back-relief'],
   ideas: ['bigger-is-safer', 'pressing-is-enough', 'one-chart-for-all'],
   draw: (draw) => {
-    const [length, width] = draw.pick(sizes);
+    const size = draw.stock(sizes);
     const reliefMm = draw.pick([0, 0, 0.3, 1.2, 1.5]);
     const exposure = draw.pick(['interior-dry', 'interior-dry', 'exterior'] as const);
     const area = drawnArea({
       exposure,
-      tile: { lengthMm: inches(length), widthMm: inches(width), reliefMm, back: reliefMm > 0 ? 'ribbed' : 'flat' },
+      tile: { ...size, reliefMm, back: reliefMm > 0 ? 'ribbed' : 'flat' },
     });
     const reason = butterByRule(area, 'north-america');
     const name =
@@ -43,16 +35,16 @@ export const coatOrNot = template({
               : null;
     // A tile with two reasons would have two right answers.
     const reasons = [
-      inches(Math.max(length, width)) > valueOf('butter.size', 'edge') + 2,
+      Math.max(size.lengthMm, size.widthMm) > valueOf('butter.size', 'edge') + 2,
       reliefMm >= valueOf('butter.relief', 'depth'),
       exposure === 'exterior',
     ];
     if (name === null || reasons.filter(Boolean).length > 1 || (reliefMm > 0 && reliefMm < 1)) return null;
     return draw.chance(name === 'none' ? 1 : 0.55)
-      ? { length, width, reliefMm, exposure, name, other: draw.whole(0, 1) }
+      ? { ...size, reliefMm, exposure, name, other: draw.whole(0, 1) }
       : null;
   },
-  pose: ({ length, width, reliefMm, exposure, name, other }, say) => {
+  pose: ({ lengthMm, widthMm, reliefMm, exposure, name, other }, say) => {
     const passes = name !== 'none';
     const values = {
       edge: say.length(valueOf('butter.size', 'edge')),
@@ -62,7 +54,7 @@ export const coatOrNot = template({
     const others = ['none', 'size', 'relief', 'outdoors'].filter((one) => one !== name);
     return {
       story: [
-        say.t('story', { tile: say.tile(inches(length), inches(width)), place: say.t(exposure) }),
+        say.t('story', { tile: say.tile(lengthMm, widthMm), place: say.t(exposure) }),
         reliefMm === 0 ? say.t('back-flat') : say.t('back-ribbed', { relief: say.gap(reliefMm) }),
       ],
       ask: say.t('ask'),

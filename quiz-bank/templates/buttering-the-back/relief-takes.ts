@@ -10,7 +10,7 @@ export const reliefTakes = template({
   outcomes: ['back-relief', 'mortar-a-notch-leaves'],
   ideas: ['depth-is-the-bed', 'back-coat-counts'],
   draw: (draw) => {
-    const trowel = atAngle(draw.pick([...squares.slice(2, 4), ...narrow]), draw.pick([45, 60]));
+    const trowel = atAngle(draw.stock([...squares.slice(2, 4), ...narrow]), draw.pick([45, 60]));
     const reliefMm = draw.step(0.5, 1.5, 0.1);
     const share = reliefMm / meanBedMm(trowel);
     return share > 0.55 || share < 0.12 ? null : { trowel, reliefMm, share };

@@ -1,4 +1,3 @@
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { even, oblong } from '../../jobs/tiles.ts';
 import { backCoatCounts } from '../../wrong-ideas/back-coat-counts.ts';
@@ -11,8 +10,8 @@ export const bareStrip = template({
   outcomes: ['voids-and-corners', 'what-coverage-is'],
   ideas: ['back-coat-counts'],
   draw: (draw) => {
-    const tile = draw.pick([...even, ...oblong]);
-    const bareMm = inches(draw.pick([1 / 4, 1 / 2, 3 / 4, 1]));
+    const tile = draw.stock([...even, ...oblong]);
+    const bareMm = draw.size([1 / 4, 1 / 2, 3 / 4, 1]);
     const which = draw.pick(edges);
     const { lengthMm: l, widthMm: w } = tile;
     const length = l - (which === 'two-meeting' ? bareMm : which === 'all' ? 2 * bareMm : 0);

@@ -10,7 +10,7 @@ export const combDirection = template({
   id: 'combing/comb-direction',
   outcomes: ['along-the-short-side', 'straight-one-way'],
   ideas: ['along-as-good', 'swirls-even-out', 'pressing-is-enough'],
-  draw: (draw) => ({ tile: draw.pick(oblong), bearings: drawBearings(draw), told: draw.whole(0, 1) }),
+  draw: (draw) => ({ tile: draw.stock(oblong), bearings: drawBearings(draw), told: draw.whole(0, 1) }),
   pose: ({ tile, bearings, told }, say) => {
     const { along, across } = sayBearings(bearings, say);
     return {

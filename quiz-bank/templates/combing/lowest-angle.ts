@@ -13,7 +13,7 @@ export const lowestAngle = template({
   outcomes: ['angle-and-wear', 'bed-thickness-limits'],
   ideas: ['depth-is-the-bed', 'width-for-depth'],
   draw: (draw) => {
-    const trowel = draw.pick([...squares, ...narrow, ...uneven]);
+    const trowel = draw.stock([...squares, ...narrow, ...uneven]);
     const needMm = valueOf('bed.least', 'bed') * draw.pick([1, 1.25, 1.5, 1.75, 2]);
     const lowest = (one: typeof trowel) => angles.find((angle) => meanBedMm(atAngle(one, angle)) >= needMm);
     const right = lowest(trowel);

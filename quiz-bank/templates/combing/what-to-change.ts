@@ -21,7 +21,7 @@ export const whatToChange = template({
   outcomes: ['straight-one-way', 'along-the-short-side'],
   ideas: ['along-as-good', 'swirls-even-out'],
   draw: (draw) => {
-    const tile = draw.pick(oblong);
+    const tile = draw.stock(oblong);
     return { tile, fault: draw.pick(faults), upright: draw.chance(0.5) };
   },
   pose: ({ tile, fault, upright }, say) => {

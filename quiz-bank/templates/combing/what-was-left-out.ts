@@ -16,7 +16,7 @@ export const whatWasLeftOut = template({
   id: 'combing/what-was-left-out',
   outcomes: ['key-coat-first', 'straight-one-way', 'press-and-move'],
   ideas: [],
-  draw: (draw) => ({ tile: draw.pick(oblong), bearings: drawBearings(draw), missing: draw.pick(steps) }),
+  draw: (draw) => ({ tile: draw.stock(oblong), bearings: drawBearings(draw), missing: draw.pick(steps) }),
   pose: ({ tile, bearings, missing }, say) => {
     const ways = sayBearings(bearings, say);
     return {

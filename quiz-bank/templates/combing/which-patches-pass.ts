@@ -25,7 +25,7 @@ export const whichPatchesPass = template({
     const [first, second, third] = draw.shuffled(combs);
     const twice = draw.chance(0.5);
     return {
-      tile: draw.pick(oblong),
+      tile: draw.stock(oblong),
       bearings: drawBearings(draw),
       good: twice ? [first, second] : [first],
       turned: twice ? [third] : [second, third],

@@ -1,5 +1,4 @@
 import { meanBedMm } from '../../../simulations/trowel/notch.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { atAngle, narrow, squares } from '../../jobs/trowels.ts';
 import { depthIsTheBed } from '../../wrong-ideas/depth-is-the-bed.ts';
@@ -11,8 +10,8 @@ export const bedOverADip = template({
   outcomes: ['bed-thickness-limits', 'patch-before-mortar'],
   ideas: ['depth-is-the-bed', 'mortar-levels'],
   draw: (draw) => {
-    const trowel = atAngle(draw.pick([...squares.slice(2), ...narrow]), draw.pick([45, 60]));
-    return { trowel, dipMm: inches(draw.pick([1 / 8, 3 / 16, 1 / 4, 5 / 16, 3 / 8])) };
+    const trowel = atAngle(draw.stock([...squares.slice(2), ...narrow]), draw.pick([45, 60]));
+    return { trowel, dipMm: draw.size([1 / 8, 3 / 16, 1 / 4, 5 / 16, 3 / 8]) };
   },
   pose: ({ trowel, dipMm }, say) => {
     const bed = meanBedMm(trowel);

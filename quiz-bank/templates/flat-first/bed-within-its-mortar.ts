@@ -1,5 +1,4 @@
 import { mostBed } from '../../../simulations/estimate/mortar-kind.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { biggerIsSafer } from '../../wrong-ideas/bigger-is-safer.ts';
 import { mortarLevels } from '../../wrong-ideas/mortar-levels.ts';
@@ -13,8 +12,8 @@ export const bedWithinItsMortar = template({
   ideas: ['mortar-levels', 'bigger-is-safer'],
   draw: (draw) => {
     const kind = draw.pick(kinds);
-    const bedMm = inches(draw.pick([1 / 8, 5 / 32, 3 / 16]));
-    const dipMm = inches(draw.pick([1 / 16, 1 / 8, 3 / 16, 1 / 4, 5 / 16, 3 / 8, 1 / 2]));
+    const bedMm = draw.size([1 / 8, 5 / 32, 3 / 16]);
+    const dipMm = draw.size([1 / 16, 1 / 8, 3 / 16, 1 / 4, 5 / 16, 3 / 8, 1 / 2]);
     const most = mostBed(kind);
     const other = mostBed(kind === 'thin-set' ? 'large-and-heavy' : 'thin-set');
     return [most, other].every((one) => Math.abs((bedMm + dipMm) / one - 1) > 0.08)

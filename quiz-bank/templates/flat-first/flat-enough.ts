@@ -14,7 +14,7 @@ export const flatEnough = template({
   outcomes: ['flatness-required', 'patch-before-mortar'],
   ideas: ['mortar-levels'],
   draw: (draw) => {
-    const size = draw.pick(tiles);
+    const size = draw.stock(tiles);
     const overMm = draw.pick(spans);
     const { limit, decision } = flatnessToReach(drawnArea({ tile: size }), 'north-america');
     const other = flatnessToReach(
@@ -28,7 +28,7 @@ export const flatEnough = template({
     ).limit;
     const allowed = dipAllowed(limit, overMm);
     const elsewhere = dipAllowed(other, overMm);
-    const foundMm = inches(draw.pick([1 / 32, 1 / 16, 3 / 32, 5 / 32, 3 / 16, 5 / 16, 3 / 8]));
+    const foundMm = draw.size([1 / 32, 1 / 16, 3 / 32, 5 / 32, 3 / 16, 5 / 16, 3 / 8]);
     const clear =
       [allowed, elsewhere].every((one) => Math.abs(foundMm / one - 1) > 0.12) && Math.abs(allowed - elsewhere) > 0.5;
     return clear ? { size, overMm, allowed, elsewhere, foundMm, rule: decision.rule } : null;

@@ -25,9 +25,11 @@ export const whereToWork = template({
   },
   pose: ({ steps, low, high, fill, limitMm }, say) => {
     const cell = (at: number) => cellName(at % SIDE, Math.floor(at / SIDE));
-    // Thirty-seconds of an inch, or millimetres near enough to them.
+    // Thirty-seconds of an inch, five of them over the limit; or whole millimetres, four of them over it.
+    const sizeOf = (many: number): number =>
+      say.units === 'imperial' ? inches(many / 32) : many > 2 ? many - 1 : many;
     const heights = steps.map((step) =>
-      step === 0 ? '0' : `${step > 0 ? '+' : '−'}${say.length(inches(Math.abs(step) / 32))}`,
+      step === 0 ? '0' : `${step > 0 ? '+' : '−'}${say.length(sizeOf(Math.abs(step)))}`,
     );
     return {
       story: [say.t('story', { limit: say.length(limitMm), over: say.span(valueOf('flatness.large', 'longOver')) })],

@@ -13,7 +13,7 @@ export const whichLimit = template({
   outcomes: ['flatness-required'],
   ideas: ['mortar-levels', 'bigger-is-safer'],
   draw: (draw) => {
-    const size = draw.pick(tiles);
+    const size = draw.stock(tiles);
     const { limit, decision } = flatnessToReach(drawnArea({ tile: size }), 'north-america');
     const large = decision.rule === 'flatness.large';
     const other = flatnessToReach(

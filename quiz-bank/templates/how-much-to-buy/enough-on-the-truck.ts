@@ -17,7 +17,7 @@ export const enoughOnTheTruck = template({
   ideas: ['bag-yield-is-mine', 'depth-is-the-bed'],
   draw: (draw) => {
     const [rule, trowel] = draw.pick(rates);
-    const areaM2 = draw.step(14, 56, 2);
+    const areaM2 = draw.floor(draw.step(14, 56, 2));
     const low = Math.ceil(areaM2 / valueOf(rule, 'most'));
     const high = Math.ceil(areaM2 / valueOf(rule, 'least'));
     const bags = draw.chance(0.5) ? high + draw.whole(0, 1) : Math.max(1, low - draw.whole(1, 3));

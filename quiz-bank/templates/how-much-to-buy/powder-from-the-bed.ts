@@ -11,11 +11,11 @@ export const powderFromTheBed = template({
   outcomes: ['bags-from-bed', 'mortar-a-notch-leaves'],
   ideas: ['depth-is-the-bed', 'v-like-square'],
   draw: (draw) => {
-    const trowel = atAngle(draw.pick([...squares.slice(2), ...narrow, ...vees.slice(0, 2)]), draw.pick([45, 60]));
+    const trowel = atAngle(draw.stock([...squares.slice(2), ...narrow, ...vees.slice(0, 2)]), draw.pick([45, 60]));
     return {
       trowel,
       bedMm: meanBedMm(trowel),
-      areaM2: draw.pick([5, 8, 10, 15, 20]),
+      areaM2: draw.floor(draw.pick([5, 8, 10, 15, 20])),
       rate: valueOf('rate.dry-per-mm', 'rate'),
     };
   },

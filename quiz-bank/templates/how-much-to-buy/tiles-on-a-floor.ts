@@ -7,8 +7,8 @@ export const tilesOnAFloor = template({
   outcomes: ['every-layer', 'how-many-to-lift'],
   ideas: [],
   draw: (draw) => {
-    const tile = draw.pick([...even.slice(2), ...oblong.slice(0, 4)]);
-    const areaM2 = draw.step(10, 70, 2);
+    const tile = draw.stock([...even.slice(2), ...oblong.slice(0, 4)]);
+    const areaM2 = draw.floor(draw.step(10, 70, 2));
     const tiles = (areaM2 * 1e6) / (tile.lengthMm * tile.widthMm);
     const hollow = draw.whole(3, 40);
     return tiles < 40 || hollow > 0.4 * tiles ? null : { tile, areaM2, tiles, hollow };

@@ -1,8 +1,8 @@
 import { offsetLimit } from '../../../simulations/estimate/joint-limits.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { valueOf } from '../../../simulations/rules/rulebook.ts';
 import { template } from '../../engine/template.ts';
 import { drawnArea } from '../../jobs/area.ts';
+import { tile } from '../../jobs/tiles.ts';
 import { allowedForMeasured } from '../../wrong-ideas/allowed-for-measured.ts';
 import { pressOutTheBow } from '../../wrong-ideas/press-out-the-bow.ts';
 import { halfOffsetIsFine } from '../../wrong-ideas/half-offset-is-fine.ts';
@@ -13,15 +13,15 @@ export const halfBond = template({
   outcomes: ['offset-allowed', 'lippage-allowed'],
   ideas: ['half-offset-is-fine', 'press-out-the-bow', 'allowed-for-measured'],
   draw: (draw) => {
-    const [length, width] = draw.pick([
-      [12, 6],
-      [12, 4],
-      [8, 4],
-      [24, 12],
-      [24, 12],
-      [36, 6],
-      [48, 8],
-    ] as const);
+    const size = draw.stock([
+      tile(12, 6),
+      tile(12, 4),
+      tile(8, 4),
+      tile(24, 12),
+      tile(24, 12),
+      tile(36, 6),
+      tile(48, 8),
+    ]);
     const offset = draw.pick([1 / 2, 1 / 2, 1 / 3, 1 / 4]);
     const mockUpApproved = draw.chance(0.25);
     const { share } = offsetLimit(
@@ -29,17 +29,17 @@ export const halfBond = template({
         mockUpApproved,
         pattern: 'offset',
         offsetShare: offset,
-        tile: { lengthMm: inches(length), widthMm: inches(width) },
+        tile: size,
       }),
       'north-america',
     );
     const passes = offset <= share + 1e-9;
     return draw.chance(passes ? 0.6 : 1)
-      ? { length, width, offset, mockUpApproved, passes, long: inches(length) > valueOf('offset.third', 'side') + 2 }
+      ? { ...size, offset, mockUpApproved, passes, long: size.lengthMm > valueOf('offset.third', 'side') + 2 }
       : null;
   },
-  pose: ({ length, width, offset, mockUpApproved, passes, long }, say) => {
-    const values = { side: say.length(valueOf('offset.third', 'side')), offset: say.length(offset * inches(length)) };
+  pose: ({ lengthMm, widthMm, offset, mockUpApproved, passes, long }, say) => {
+    const values = { side: say.length(valueOf('offset.third', 'side')), offset: say.length(offset * lengthMm) };
     const right = !passes
       ? 'too-far'
       : offset <= valueOf('offset.third', 'share') + 1e-9
@@ -49,7 +49,7 @@ export const halfBond = template({
           : 'short';
     return {
       story: [
-        say.t('story', { tile: say.tile(inches(length), inches(width)), ...values }),
+        say.t('story', { tile: say.tile(lengthMm, widthMm), ...values }),
         say.t(mockUpApproved ? 'approved' : 'not-approved'),
       ],
       ask: say.t('ask'),

@@ -6,16 +6,17 @@ import { valueOf } from '../../../simulations/rules/rulebook.ts';
 import { template } from '../../engine/template.ts';
 import { drawnArea } from '../../jobs/area.ts';
 import { square } from '../../jobs/trowels.ts';
+import { tile } from '../../jobs/tiles.ts';
 import { biggerIsSafer } from '../../wrong-ideas/bigger-is-safer.ts';
 import { pressingIsEnough } from '../../wrong-ideas/pressing-is-enough.ts';
 
 const pieces = [
-  { name: 'tile', length: 24, width: 12, thickness: 3 / 8 },
-  { name: 'tile', length: 36, width: 8, thickness: 3 / 8 },
-  { name: 'long', length: 60, width: 12, thickness: 3 / 8 },
-  { name: 'long', length: 72, width: 8, thickness: 3 / 8 },
-  { name: 'panel', length: 96, width: 40, thickness: 7 / 32 },
-  { name: 'panel', length: 118, width: 39, thickness: 7 / 32 },
+  { name: 'tile', ...tile(24, 12), thicknessMm: inches(3 / 8) },
+  { name: 'tile', ...tile(36, 8), thicknessMm: inches(3 / 8) },
+  { name: 'long', ...tile(60, 12), thicknessMm: inches(3 / 8) },
+  { name: 'long', ...tile(72, 8), thicknessMm: inches(3 / 8) },
+  { name: 'panel', ...tile(96, 40), thicknessMm: inches(7 / 32) },
+  { name: 'panel', ...tile(118, 39), thicknessMm: inches(7 / 32) },
 ] as const;
 
 /** Slide it, collapse it, walk it in or vibrate it: by size and place. */
@@ -24,14 +25,14 @@ export const howItIsSet = template({
   outcomes: ['panel-embedding', 'room-to-slide', 'both-faces'],
   ideas: ['pressing-is-enough', 'bigger-is-safer'],
   draw: (draw) => {
-    const piece = draw.pick(pieces);
+    const piece = draw.stock(pieces);
     const surface = draw.pick(['floor', 'wall'] as const);
     const area = drawnArea({
       surface,
       tile: {
-        lengthMm: inches(piece.length),
-        widthMm: inches(piece.width),
-        thicknessMm: inches(piece.thickness),
+        lengthMm: piece.lengthMm,
+        widthMm: piece.widthMm,
+        thicknessMm: piece.thicknessMm,
         edge: 'rectified',
       },
     });
@@ -45,8 +46,8 @@ export const howItIsSet = template({
     return {
       story: [
         say.t(panel ? 'story-panel' : 'story', {
-          tile: say.tile(inches(piece.length), inches(piece.width)),
-          thick: say.length(inches(piece.thickness)),
+          tile: say.tile(piece.lengthMm, piece.widthMm),
+          thick: say.length(piece.thicknessMm),
           surface: say.t(surface),
         }),
       ],

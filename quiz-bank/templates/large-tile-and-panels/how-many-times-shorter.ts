@@ -7,7 +7,7 @@ export const howManyTimesShorter = template({
   id: 'large-tile-and-panels/how-many-times-shorter',
   outcomes: ['along-the-short-side', 'room-to-slide'],
   ideas: ['along-as-good'],
-  draw: (draw) => ({ tile: draw.pick(oblong), wall: draw.chance(0.5) }),
+  draw: (draw) => ({ tile: draw.stock(oblong), wall: draw.chance(0.5) }),
   pose: ({ tile, wall }, say) => {
     const value = tile.lengthMm / tile.widthMm;
     return {

@@ -1,8 +1,8 @@
 import { jointLimit } from '../../../simulations/estimate/joint-limits.ts';
 import { allowedWarp } from '../../../simulations/estimate/tile-facts.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { drawnArea } from '../../jobs/area.ts';
+import { tile } from '../../jobs/tiles.ts';
 import { allowedForMeasured } from '../../wrong-ideas/allowed-for-measured.ts';
 import { pressOutTheBow } from '../../wrong-ideas/press-out-the-bow.ts';
 
@@ -12,36 +12,29 @@ export const jointForARunningBond = template({
   outcomes: ['lippage-allowed', 'offset-allowed', 'room-to-slide'],
   ideas: ['allowed-for-measured', 'press-out-the-bow'],
   draw: (draw) => {
-    const [length, width] = draw.pick([
-      [24, 12],
-      [24, 6],
-      [36, 6],
-      [36, 8],
-      [48, 8],
-    ] as const);
+    const size = draw.stock([tile(24, 12), tile(24, 6), tile(36, 6), tile(36, 8), tile(48, 8)]);
     const edge = draw.pick(['rectified', 'calibrated'] as const);
     const area = drawnArea({
       pattern: 'offset',
       offsetShare: 1 / 3,
       tile: {
-        lengthMm: inches(length),
-        widthMm: inches(width),
+        ...size,
         edge,
         measuredBowMm: draw.step(0.4, 1.2, 0.1),
         sizeVariationMm: 0.3,
       },
     });
     const measuredMm = area.tile.measuredBowMm ?? 0;
-    const allowedMm = allowedWarp(area.tile, inches(length), 'north-america').mm;
+    const allowedMm = allowedWarp(area.tile, size.lengthMm, 'north-america').mm;
     const limit = jointLimit(area, 'north-america');
     return !limit || limit.rule !== 'joint.running-bond' || allowedMm - measuredMm < 0.5
       ? null
-      : { length, width, edge, measuredMm, allowedMm, value: limit.value };
+      : { ...size, edge, measuredMm, allowedMm, value: limit.value };
   },
-  pose: ({ length, width, edge, measuredMm, allowedMm, value }, say) => {
+  pose: ({ lengthMm, widthMm, edge, measuredMm, allowedMm, value }, say) => {
     const base = value - measuredMm;
     return {
-      story: [say.t('story', { tile: say.tile(inches(length), inches(width)), edge: say.t(edge) })],
+      story: [say.t('story', { tile: say.tile(lengthMm, widthMm), edge: say.t(edge) })],
       facts: [
         [say.t('measured'), say.gap(measuredMm)],
         [say.t('allowed'), say.gap(allowedMm)],

@@ -4,20 +4,13 @@ import { chooseMortar } from '../../../simulations/estimate/mortar-kind.ts';
 import { notchesFor } from '../../../simulations/estimate/notches.ts';
 import { coverageToReach } from '../../../simulations/estimate/coverage-to-reach.ts';
 import { meanBedMm } from '../../../simulations/trowel/notch.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { drawnArea } from '../../jobs/area.ts';
+import { tile } from '../../jobs/tiles.ts';
 import { biggerIsSafer } from '../../wrong-ideas/bigger-is-safer.ts';
 import { pressOutTheBow } from '../../wrong-ideas/press-out-the-bow.ts';
 
-const sizes = [
-  [12, 12],
-  [13, 13],
-  [18, 18],
-  [24, 12],
-  [24, 24],
-  [36, 6],
-] as const;
+const sizes = [tile(12, 12), tile(13, 13), tile(18, 18), tile(24, 12), tile(24, 24), tile(36, 6)];
 
 /** The notch whose bed covers what this tile and floor can be off, and no more. */
 export const notchForLargeTile = template({
@@ -25,10 +18,10 @@ export const notchForLargeTile = template({
   outcomes: ['mortar-a-notch-leaves', 'room-to-slide'],
   ideas: ['bigger-is-safer', 'press-out-the-bow'],
   draw: (draw) => {
-    const [length, width] = draw.pick(sizes);
+    const size = draw.stock(sizes);
     const measured = draw.pick([null, 0.2, 0.5, 1, 1.5]);
     const area = drawnArea({
-      tile: { lengthMm: inches(length), widthMm: inches(width), edge: 'calibrated', measuredBowMm: measured },
+      tile: { ...size, edge: 'calibrated', measuredBowMm: measured },
     });
     const need = bedNeed(area, 'north-america');
     const minCoverage = coverageToReach({
@@ -41,7 +34,7 @@ export const notchForLargeTile = template({
     const mortar = chooseMortar(area, { notch: null, minCoverage: null, mortarClass: null });
     const { pick, rejected } = chooseNotch(
       { area, standards: 'north-america', need, minCoverage, mostMm: mortar.mostMm },
-      notchesFor('north-america', null).filter(({ shape }) => shape === 'square'),
+      draw.sold(notchesFor('north-america', null).filter(({ shape }) => shape === 'square')),
     );
     if (!pick || measured === null) return null;
     const refused = (why: string) =>
@@ -60,8 +53,7 @@ export const notchForLargeTile = template({
     );
     if (shown.length < 3 || shown.some((bed) => Math.abs(bed / need.total - 1) < 0.04)) return null;
     return {
-      length,
-      width,
+      ...size,
       measured,
       need: need.total,
       floor: need.floor + need.sand,
@@ -71,14 +63,14 @@ export const notchForLargeTile = template({
       middle,
     };
   },
-  pose: ({ length, width, measured, need, floor, right, small, largest, middle }, say) => {
+  pose: ({ lengthMm, widthMm, measured, need, floor, right, small, largest, middle }, say) => {
     const wrong = [
       ...(small ? [{ trowel: small, idea: pressOutTheBow.id }] : []),
       ...(largest ? [{ trowel: largest, idea: biggerIsSafer.id }] : []),
       ...(middle ? [{ trowel: middle, idea: biggerIsSafer.id }] : []),
     ];
     return {
-      story: [say.t('story', { tile: say.tile(inches(length), inches(width)) })],
+      story: [say.t('story', { tile: say.tile(lengthMm, widthMm) })],
       facts: [
         [say.t('bow'), say.gap(measured)],
         [say.t('floor'), say.gap(floor)],

@@ -1,6 +1,35 @@
-import { valueOf } from '../../../simulations/rules/rulebook.ts';
+import { KG_PER_POUND, LITRES_PER_QUART } from '../../engine/quantity.ts';
 import { template } from '../../engine/template.ts';
 import { waterBringsItBack } from '../../wrong-ideas/water-brings-it-back.ts';
+
+interface Bag {
+  bagKg: number;
+  /** Water the sheet gives for the whole bag, from and to, L. */
+  least: number;
+  most: number;
+  /** Powder weighed out, kg. */
+  parts: number[];
+}
+const bag = (bagKg: number, least: number, most: number, parts: number[]): Bag => ({ bagKg, least, most, parts });
+const inPounds = (pounds: number, least: number, most: number, parts: number[]): Bag =>
+  bag(
+    pounds * KG_PER_POUND,
+    least * LITRES_PER_QUART,
+    most * LITRES_PER_QUART,
+    parts.map((part) => part * KG_PER_POUND),
+  );
+/** Invented sheets, between what the rule on water gives. */
+const kilograms = [
+  bag(20, 4, 4.8, [5, 8, 10, 12.5, 15]),
+  bag(20, 4.8, 5.6, [5, 8, 10, 15]),
+  bag(25, 5, 6, [5, 10, 12.5, 15]),
+  bag(25, 6, 7, [5, 8, 10, 15]),
+];
+const pounds = [
+  inPounds(50, 5, 6, [10, 12.5, 20, 25, 35]),
+  inPounds(50, 5.5, 6.5, [10, 20, 25, 40]),
+  inPounds(50, 6, 7, [10, 15, 25, 30]),
+];
 
 /** Is the water in the bucket inside what the sheet allows for this much powder? */
 export const enoughWater = template({
@@ -8,11 +37,10 @@ export const enoughWater = template({
   outcomes: ['part-bag', 'water-and-rest'],
   ideas: ['water-brings-it-back'],
   draw: (draw) => {
-    const bagKg = draw.pick([20, 25]);
-    const least = Math.round((valueOf('mortar.water', 'least') + draw.pick([0, 0.02, 0.04])) * bagKg * 10) / 10;
-    const most = Math.round((least + 0.04 * bagKg) * 10) / 10;
-    const partKg = draw.pick([5, 8, 10, 12.5, 15]);
-    const pouredL = Math.round(draw.step(0.7, 1.5, 0.05) * (least / bagKg) * partKg * 20) / 20;
+    const { bagKg, least, most, parts } = draw.pick(draw.units === 'imperial' ? pounds : kilograms);
+    const partKg = draw.pick(parts);
+    const jug = draw.units === 'imperial' ? LITRES_PER_QUART / 10 : 1 / 20;
+    const pouredL = Math.round((draw.step(0.7, 1.5, 0.05) * (least / bagKg) * partKg) / jug) * jug;
     const low = (least * partKg) / bagKg;
     const high = (most * partKg) / bagKg;
     const clear = [low, high].every((limit) => Math.abs(pouredL / limit - 1) > 0.06);

@@ -1,4 +1,5 @@
 import { valueOf } from '../../../simulations/rules/rulebook.ts';
+import { KG_PER_POUND } from '../../engine/quantity.ts';
 import { template } from '../../engine/template.ts';
 
 /**
@@ -13,7 +14,10 @@ export const liftTheBag = template({
   outcomes: ['part-bag'],
   ideas: [],
   draw: (draw) => {
-    const massKg = draw.pick([10, 12.5, 15, 18, 20, 22.7, 25, 30]);
+    const massKg =
+      draw.units === 'imperial'
+        ? draw.pick([20, 25, 30, 35, 44, 46, 50, 55, 60]) * KG_PER_POUND
+        : draw.pick([10, 12.5, 15, 20, 22, 25, 30]);
     const fromFloor = draw.chance(0.6);
     const limitKg = valueOf('safety.lifting', 'load') * heightFactor(fromFloor ? 0 : 30);
     return Math.abs(massKg / limitKg - 1) < 0.04

@@ -1,3 +1,4 @@
+import { KG_PER_POUND, LITRES_PER_QUART } from '../../engine/quantity.ts';
 import { template } from '../../engine/template.ts';
 import { waterBringsItBack } from '../../wrong-ideas/water-brings-it-back.ts';
 
@@ -7,9 +8,17 @@ export const partBagWater = template({
   outcomes: ['part-bag', 'water-and-rest'],
   ideas: ['water-brings-it-back'],
   draw: (draw) => {
-    const bagKg = draw.pick([10, 20, 22.7, 25]);
-    const waterL = draw.step(0.2, 0.3, 0.02) * bagKg;
-    return { bagKg, waterL, partKg: draw.pick([2, 3, 4, 5, 6]) };
+    if (draw.units === 'imperial') {
+      const bagLb = draw.pick([25, 50]);
+      const water = draw.step(5, 6.5, 0.5) * (bagLb / 50);
+      return {
+        bagKg: bagLb * KG_PER_POUND,
+        waterL: water * LITRES_PER_QUART,
+        partKg: draw.pick([5, 8, 10, 12, 15]) * KG_PER_POUND,
+      };
+    }
+    const bagKg = draw.pick([10, 20, 25]);
+    return { bagKg, waterL: draw.step(0.2, 0.3, 0.02) * bagKg, partKg: draw.pick([2, 3, 4, 5, 6]) };
   },
   pose: ({ bagKg, waterL, partKg }, say) => {
     const value = (waterL * partKg) / bagKg;

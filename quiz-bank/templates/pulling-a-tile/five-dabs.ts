@@ -1,4 +1,3 @@
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { even } from '../../jobs/tiles.ts';
 import { averageHidesIt } from '../../wrong-ideas/average-hides-it.ts';
@@ -9,10 +8,10 @@ export const fiveDabs = template({
   outcomes: ['judge-coverage', 'ridges-as-evidence'],
   ideas: ['average-hides-it'],
   draw: (draw) => {
-    const tile = draw.pick(even.slice(2));
+    const tile = draw.stock(even.slice(2));
     const count = draw.pick([4, 5, 6, 9]);
     const dabMl = draw.pick([30, 40, 50, 60]);
-    const flatMm = inches(draw.pick([1 / 8, 3 / 16, 1 / 4]));
+    const flatMm = draw.size([1 / 8, 3 / 16, 1 / 4]);
     const share = (count * dabMl * 1000) / flatMm / (tile.lengthMm * tile.widthMm);
     return share > 0.6 || share < 0.08 ? null : { tile, count, dabMl, flatMm, share };
   },

@@ -12,7 +12,7 @@ export const angleAndLeastBed = template({
   ideas: ['depth-is-the-bed', 'v-like-square'],
   draw: (draw) => {
     const trowel = atAngle(
-      draw.pick([...squares.slice(1, 4), ...narrow, ...vees]),
+      draw.stock([...squares.slice(1, 4), ...narrow, ...vees]),
       draw.pick([30, 40, 45, 50, 60, 70, 75, 90]),
     );
     const least = valueOf('bed.least', 'bed');

@@ -11,7 +11,7 @@ export const bedLeft = template({
   outcomes: ['mortar-a-notch-leaves', 'bed-from-ridge'],
   ideas: ['depth-is-the-bed', 'width-for-depth', 'v-like-square'],
   draw: (draw) => {
-    const trowel = atAngle(draw.pick([...squares, ...narrow, ...vees]), draw.pick([45, 60, 75, 90]));
+    const trowel = atAngle(draw.stock([...squares, ...narrow, ...vees]), draw.pick([45, 60, 75, 90]));
     return { trowel, tolerance: Math.max(0.1, 0.05 * meanBedMm(trowel)) };
   },
   pose: ({ trowel, tolerance }, say) => {

@@ -19,7 +19,7 @@ export const leastToMost = template({
   outcomes: ['mortar-a-notch-leaves'],
   ideas: ['depth-is-the-bed', 'width-for-depth', 'bigger-is-safer'],
   draw: (draw) => {
-    const list = draw.some(trowels, 4).sort((a, b) => meanBedMm(a) - meanBedMm(b));
+    const list = draw.some(draw.sold(trowels), 4).sort((a, b) => meanBedMm(a) - meanBedMm(b));
     if (!apart(list.map(meanBedMm), 0.12)) return null;
     const orders: { idea: IdeaId; order: number[] | null }[] = [
       { idea: depthIsTheBed.id, order: ranked(list, depthIsTheBed.bedMm) },

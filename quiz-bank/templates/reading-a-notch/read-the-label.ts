@@ -14,7 +14,9 @@ export const readTheLabel = template({
   ideas: ['width-for-depth', 'depth-is-the-bed', 'v-like-square'],
   draw: (draw) => {
     const [width = 1 / 4, depth = 3 / 8] = draw.some(sizes, 2);
-    const trowel = draw.chance(0.4) ? vee(width, depth) : square(width, depth, draw.pick([width, width, depth]));
+    const trowel = draw.stock([
+      draw.chance(0.4) ? vee(width, depth) : square(width, depth, draw.pick([width, width, depth])),
+    ]);
     return { trowel, measure: draw.whole(0, 1) };
   },
   pose: ({ trowel, measure }, say) => {

@@ -28,9 +28,9 @@ export const sameMortar = template({
   outcomes: ['mortar-a-notch-leaves', 'read-a-label'],
   ideas: ['depth-is-the-bed', 'width-for-depth', 'v-like-square', 'bigger-is-safer'],
   draw: (draw) => {
-    const trowel = draw.pick(wanted);
+    const trowel = draw.stock(wanted);
     const bed = meanBedMm(trowel);
-    const others = rack.filter((one) => !sameTrowel(one, trowel));
+    const others = draw.sold(rack).filter((one) => !sameTrowel(one, trowel));
     const equal = others.filter((one) => near(meanBedMm(one), bed, 0.02));
     const unlike = others.filter((one) => !near(meanBedMm(one), bed, 0.12));
     const swapped = widthForDepth.swaps(trowel);

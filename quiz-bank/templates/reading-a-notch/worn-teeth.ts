@@ -1,4 +1,3 @@
-import { inches } from '../../../simulations/units/length.ts';
 import { meanBedMm } from '../../../simulations/trowel/notch.ts';
 import { template } from '../../engine/template.ts';
 import { narrow, squares } from '../../jobs/trowels.ts';
@@ -11,8 +10,8 @@ export const wornTeeth = template({
   outcomes: ['angle-and-wear'],
   ideas: ['bag-yield-is-mine', 'width-for-depth'],
   draw: (draw) => {
-    const trowel = draw.pick([...squares.slice(2), ...narrow]);
-    const wearMm = inches(draw.pick([1 / 32, 1 / 16, 3 / 32, 1 / 8]));
+    const trowel = draw.stock([...squares.slice(2), ...narrow]);
+    const wearMm = draw.size([1 / 32, 1 / 16, 3 / 32, 1 / 8]);
     return wearMm > 0.4 * trowel.depthMm ? null : { trowel, worn: { ...trowel, wearMm } };
   },
   pose: ({ trowel, worn }, say) => {

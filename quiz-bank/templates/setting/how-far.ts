@@ -9,7 +9,7 @@ export const howFar = template({
   id: 'setting/how-far',
   outcomes: ['across-the-ridges', 'press-and-move'],
   ideas: ['pressing-is-enough', 'width-for-depth'],
-  draw: (draw) => ({ trowel: draw.pick([...squares.slice(1), ...narrow]) }),
+  draw: (draw) => ({ trowel: draw.stock([...squares.slice(1), ...narrow]) }),
   pose: ({ trowel }, say) => {
     const byDepth = widthForDepth.swaps(trowel).widthMm;
     return {

@@ -3,7 +3,6 @@ import type { TrowelSetup } from '../../../simulations/bed/types.ts';
 import { GRAVITY } from '../../../simulations/numbers/physics.ts';
 import { valueOf } from '../../../simulations/rules/rulebook.ts';
 import { meanBedMm, pitchMm } from '../../../simulations/trowel/notch.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { atAngle, narrow, squares } from '../../jobs/trowels.ts';
 import { alongAsGood } from '../../wrong-ideas/along-as-good.ts';
@@ -33,8 +32,8 @@ export const oneStroke = template({
   outcomes: ['press-and-move', 'across-the-ridges'],
   ideas: ['pressing-is-enough', 'along-as-good'],
   draw: (draw) => {
-    const trowel = atAngle(draw.pick([...squares.slice(2), ...narrow]), draw.pick([45, 60]));
-    const strokeMm = inches(draw.pick([1 / 8, 3 / 16, 1 / 4]));
+    const trowel = atAngle(draw.stock([...squares.slice(2), ...narrow]), draw.pick([45, 60]));
+    const strokeMm = draw.size([1 / 8, 3 / 16, 1 / 4]);
     const { across, along, bare } = gains(trowel, strokeMm);
     // Four points from choice to choice: fewer could be told by nobody.
     const choices = [pressingIsEnough.gainFromMoving(), along, across, bare];

@@ -1,4 +1,3 @@
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { narrow, squares, uneven } from '../../jobs/trowels.ts';
 import { biggerIsSafer } from '../../wrong-ideas/bigger-is-safer.ts';
@@ -11,8 +10,8 @@ export const roomInTheJoint = template({
   outcomes: ['room-to-slide', 'press-and-move'],
   ideas: ['bigger-is-safer', 'pressing-is-enough', 'width-for-depth'],
   draw: (draw) => {
-    const trowel = draw.pick([...squares.slice(2), ...narrow, ...uneven]);
-    const jointMm = inches(draw.pick([1 / 16, 1 / 8, 3 / 16, 1 / 4, 5 / 16, 3 / 8, 1 / 2]));
+    const trowel = draw.stock([...squares.slice(2), ...narrow, ...uneven]);
+    const jointMm = draw.size([1 / 16, 1 / 8, 3 / 16, 1 / 4, 5 / 16, 3 / 8, 1 / 2]);
     const room = jointMm >= trowel.widthMm - 1e-9;
     return draw.chance(room ? 1 : 0.75) ? { trowel, jointMm } : null;
   },

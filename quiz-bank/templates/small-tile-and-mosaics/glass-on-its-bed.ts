@@ -1,5 +1,4 @@
 import { valueOf } from '../../../simulations/rules/rulebook.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { eightyAnywhere } from '../../wrong-ideas/eighty-anywhere.ts';
 import { mortarLevels } from '../../wrong-ideas/mortar-levels.ts';
@@ -11,7 +10,7 @@ export const glassOnItsBed = template({
   ideas: ['eighty-anywhere', 'mortar-levels'],
   draw: (draw) => {
     const share = draw.pick([0.4, 0.55, 0.82, 0.86, 0.9, 0.97, 0.98, 0.99]);
-    const bedMm = inches(draw.pick([1 / 8, 1 / 8, 5 / 32, 3 / 16, 3 / 8, 1 / 2, 3 / 4]));
+    const bedMm = draw.size([1 / 8, 1 / 8, 5 / 32, 3 / 16, 3 / 8, 1 / 2, 3 / 4]);
     const need = valueOf('coverage.glass', 'share');
     const most = valueOf('bed.most-thin-set', 'bed');
     const full = share >= need;

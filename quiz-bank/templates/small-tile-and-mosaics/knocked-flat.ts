@@ -10,7 +10,7 @@ export const knockedFlat = template({
   outcomes: ['flatten-ridges', 'bed-from-ridge'],
   ideas: ['depth-is-the-bed', 'v-like-square'],
   draw: (draw) => ({
-    trowel: atAngle(draw.pick([...squares.slice(1, 4), ...narrow, ...vees]), draw.pick([60, 75, 90])),
+    trowel: atAngle(draw.stock([...squares.slice(1, 4), ...narrow, ...vees]), draw.pick([60, 75, 90])),
   }),
   pose: ({ trowel }, say) => {
     const height = ridgeHeightMm(trowel);

@@ -3,9 +3,9 @@ import { chooseNotch } from '../../../simulations/estimate/choose-notch.ts';
 import { coverageToReach } from '../../../simulations/estimate/coverage-to-reach.ts';
 import { mostBed } from '../../../simulations/estimate/mortar-kind.ts';
 import { notchesFor } from '../../../simulations/estimate/notches.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { drawnArea } from '../../jobs/area.ts';
+import { tile } from '../../jobs/tiles.ts';
 import { biggerIsSafer } from '../../wrong-ideas/bigger-is-safer.ts';
 import { pressingIsEnough } from '../../wrong-ideas/pressing-is-enough.ts';
 import { vLikeSquare } from '../../wrong-ideas/v-like-square.ts';
@@ -18,12 +18,12 @@ export const notchForASheet = template({
   draw: (draw) => {
     const glass = draw.chance(0.25);
     const exposure = draw.pick(['interior-dry', 'interior-wet'] as const);
-    const pieceMm = inches(draw.pick([3 / 4, 1, 2, 2, 2.2]));
-    const thicknessMm = inches(draw.pick([3 / 16, 1 / 4, 5 / 16]));
+    const pieceMm = draw.size([3 / 4, 1, 2, 2, 2.25]);
+    const thicknessMm = draw.size([3 / 16, 1 / 4, 5 / 16]);
     const area = drawnArea({
       exposure,
-      jointMm: inches(draw.pick([1 / 16, 1 / 8])),
-      tile: { material: glass ? 'glass' : 'mosaic', lengthMm: inches(12), widthMm: inches(12), pieceMm, thicknessMm },
+      jointMm: draw.size([1 / 16, 1 / 8]),
+      tile: { material: glass ? 'glass' : 'mosaic', ...draw.stock([tile(12, 12)]), pieceMm, thicknessMm },
     });
     const minCoverage = coverageToReach({
       standards: 'north-america',
@@ -39,12 +39,12 @@ export const notchForASheet = template({
       minCoverage,
       mostMm: mostBed('thin-set'),
     };
-    const { pick, rejected } = chooseNotch(question, notchesFor('north-america', null));
+    const { pick, rejected } = chooseNotch(question, draw.sold(notchesFor('north-america', null)));
     const refused = rejected
       .filter(({ refusal }) => refusal !== null)
       .map(({ notch }) => ({ ...notch, angleDeg: 60, wearMm: 0 }));
     const veeRefused = refused.find(({ shape }) => shape === 'v');
-    const tooMuch = refused.filter(({ shape, widthMm }) => shape === 'square' && widthMm >= 6.3);
+    const tooMuch = refused.filter(({ shape, widthMm }) => shape === 'square' && widthMm >= 6);
     // Most sheets want their ridges levelled; those that don't are drawn more often, or one answer would always do.
     if (!pick || tooMuch.length === 0 || !draw.chance(pick.flatten ? 0.4 : 1)) return null;
     return {

@@ -1,7 +1,6 @@
 import { riseInJoints } from '../../../simulations/mortar/squeeze-up.ts';
 import { valueOf } from '../../../simulations/rules/rulebook.ts';
 import { meanBedMm } from '../../../simulations/trowel/notch.ts';
-import { inches } from '../../../simulations/units/length.ts';
 import { template } from '../../engine/template.ts';
 import { atAngle, narrow, square, squares } from '../../jobs/trowels.ts';
 import { biggerIsSafer } from '../../wrong-ideas/bigger-is-safer.ts';
@@ -14,12 +13,12 @@ export const squeezeUp = template({
   ideas: ['bigger-is-safer', 'v-like-square'],
   draw: (draw) => {
     const trowel = atAngle(
-      draw.pick([...squares.slice(2, 4), ...narrow.slice(0, 1), square(3 / 16)]),
+      draw.stock([...squares.slice(2, 4), ...narrow.slice(0, 1), square(3 / 16)]),
       draw.pick([45, 60, 75]),
     );
-    const pieceMm = inches(draw.pick([3 / 4, 1, 1.5, 2]));
-    const jointMm = inches(draw.pick([1 / 16, 1 / 8, 3 / 16]));
-    const thickMm = inches(draw.pick([5 / 32, 3 / 16, 1 / 4, 5 / 16]));
+    const pieceMm = draw.size([3 / 4, 1, 1.5, 2]);
+    const jointMm = draw.size([1 / 16, 1 / 8, 3 / 16]);
+    const thickMm = draw.size([5 / 32, 3 / 16, 1 / 4, 5 / 16]);
     const bedMm = meanBedMm(trowel);
     const riseMm = riseInJoints({
       combedMm: bedMm,

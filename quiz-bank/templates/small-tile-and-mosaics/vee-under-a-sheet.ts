@@ -12,7 +12,7 @@ export const veeUnderASheet = template({
   ideas: ['v-like-square', 'eighty-anywhere'],
   draw: (draw) => {
     const trowel = atAngle(
-      draw.pick([...vees, vee(5 / 32, 5 / 32), vee(1 / 2, 3 / 8), vee(5 / 16, 1 / 4)]),
+      draw.stock([...vees, vee(5 / 32, 5 / 32), vee(1 / 2, 3 / 8), vee(5 / 16, 1 / 4)]),
       draw.pick([45, 50, 60, 70, 80, 90]),
     );
     const bedMm = meanBedMm(trowel);

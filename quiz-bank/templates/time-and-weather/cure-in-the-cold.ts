@@ -2,6 +2,9 @@ import { coldFactor } from '../../../simulations/mortar/weather.ts';
 import { valueOf } from '../../../simulations/rules/rulebook.ts';
 import { template } from '../../engine/template.ts';
 
+/** Half of a step taken as half of the doubling is near enough for a rule of thumb: 1.5 for 1.41, and a hair. */
+const HALF_STEP = 0.065;
+
 /** How much longer a cold floor must be left alone. */
 export const cureInTheCold = template({
   id: 'time-and-weather/cure-in-the-cold',
@@ -10,7 +13,7 @@ export const cureInTheCold = template({
   draw: (draw) => {
     const from = valueOf('time.cold', 'from');
     const step = valueOf('time.cold', 'step');
-    return { from, step, temperatureC: from - step * draw.pick([0.5, 1, 1.5, 2]), hours: draw.pick([12, 16, 24]) };
+    return { from, step, temperatureC: from - step * draw.pick([0.5, 1]), hours: draw.pick([8, 12, 16, 24, 36, 48]) };
   },
   pose: ({ from, step, temperatureC, hours }, say) => {
     const value = coldFactor(temperatureC, from, step) * hours * 60;
@@ -24,7 +27,7 @@ export const cureInTheCold = template({
         }),
       ],
       ask: say.t('ask'),
-      answer: { kind: 'number', quantity: 'hours', value, tolerance: 0.06 * value, digits: 0, ideas: [] },
+      answer: { kind: 'number', quantity: 'hours', value, tolerance: HALF_STEP * value, digits: 0, ideas: [] },
       why: [
         say.t('why', { times: coldFactor(temperatureC, from, step).toFixed(1), value: say.number(value, 'hours', 0) }),
       ],

@@ -9,8 +9,8 @@ export const aboveAndBelow = template({
   outcomes: ['membrane-notch', 'whose-instructions'],
   ideas: ['one-chart-for-all', 'bigger-is-safer'],
   draw: (draw) => ({
-    below: draw.pick([...vees.slice(0, 2), ...squares.slice(0, 2)]),
-    above: draw.pick([square(1 / 4), square(1 / 4, 3 / 8, 1 / 4), square(3 / 8)]),
+    below: draw.stock([...vees.slice(0, 2), ...squares.slice(0, 2)]),
+    above: draw.stock([square(1 / 4), square(1 / 4, 3 / 8, 1 / 4), square(3 / 8)]),
     asksBelow: draw.chance(0.5),
   }),
   pose: ({ below, above, asksBelow }, say) => {

@@ -10,7 +10,7 @@ export const combOverCable = template({
   id: 'under-boards-and-membranes/comb-over-cable',
   outcomes: ['heat-cable', 'whose-instructions'],
   ideas: ['one-chart-for-all', 'along-as-good', 'swirls-even-out'],
-  draw: (draw) => ({ tile: draw.pick(oblong), bearings: drawBearings(draw), cableAlongTile: draw.chance(0.6) }),
+  draw: (draw) => ({ tile: draw.stock(oblong), bearings: drawBearings(draw), cableAlongTile: draw.chance(0.6) }),
   pose: ({ tile, bearings, cableAlongTile }, say) => {
     const { along, across } = sayBearings(bearings, say);
     const cable = cableAlongTile ? along : across;

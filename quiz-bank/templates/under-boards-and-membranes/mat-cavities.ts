@@ -11,7 +11,7 @@ export const matCavities = template({
   draw: (draw) => ({
     depthMm: valueOf('mat.volume', 'depth'),
     share: draw.step(valueOf('mat.volume', 'least'), valueOf('mat.volume', 'most'), 0.05),
-    areaM2: draw.pick([6, 9, 12, 15, 20, 28]),
+    areaM2: draw.floor(draw.pick([6, 9, 12, 15, 20, 28])),
   }),
   pose: ({ depthMm, share, areaM2 }, say) => {
     const value = depthMm * share * areaM2;

@@ -9,12 +9,12 @@ export const whoseWord = template({
   outcomes: ['whose-instructions', 'membrane-notch'],
   ideas: ['one-chart-for-all', 'bigger-is-safer'],
   draw: (draw) => {
-    const sheets = [...vees.slice(0, 2), ...squares.slice(0, 3)];
-    const chart = draw.pick([square(1 / 4), square(1 / 4, 3 / 8, 1 / 4), square(3 / 8)]);
+    const sheets = draw.sold([...vees.slice(0, 2), ...squares.slice(0, 3)]);
+    const chart = draw.stock([square(1 / 4), square(1 / 4, 3 / 8, 1 / 4), square(3 / 8)]);
     const told = draw.pick(sheets);
     // A sheet for another membrane: right for that one, and wrong here.
     const other = draw.pick(sheets);
-    const biggest = biggerIsSafer.picks([chart, square(1 / 2)]);
+    const biggest = biggerIsSafer.picks([chart, ...draw.sold([square(1 / 2)])]);
     const all = [chart, told, biggest, other];
     const distinct = all.every((one, at) => all.findIndex((same) => sameTrowel(same, one)) === at);
     return distinct ? { silent: draw.chance(0.4), chart, told, biggest, other, left: draw.whole(0, 2) } : null;

@@ -7,8 +7,8 @@ export const waterUnderTheTile = template({
   outcomes: ['water-in-voids'],
   ideas: ['average-hides-it'],
   draw: (draw) => ({
-    areaM2: draw.pick([8, 12, 16, 20, 25]),
-    bedMm: draw.pick([3, 4, 5]),
+    areaM2: draw.floor(draw.pick([8, 12, 16, 20, 25])),
+    bedMm: draw.size([1 / 8, 5 / 32, 3 / 16]),
     bonded: draw.step(0.7, 0.92, 0.02),
   }),
   pose: ({ areaM2, bedMm, bonded }, say) => {
@@ -16,7 +16,7 @@ export const waterUnderTheTile = template({
     return {
       story: [say.t('story', { area: say.area(areaM2), bonded: say.share(bonded) })],
       facts: [
-        [say.t('bed'), say.gap(bedMm)],
+        [say.t('bed'), say.marked(bedMm)],
         [say.t('layer'), say.number(bedMm * areaM2, 'volume', 1)],
       ],
       ask: say.t('ask'),

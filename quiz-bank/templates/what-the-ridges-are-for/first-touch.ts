@@ -20,7 +20,7 @@ export const firstTouch = template({
   id: 'what-the-ridges-are-for/first-touch',
   outcomes: ['what-coverage-is', 'why-ridges'],
   ideas: ['pressing-is-enough', 'width-for-depth'],
-  draw: (draw) => ({ trowel: draw.pick(blades) }),
+  draw: (draw) => ({ trowel: draw.stock(blades) }),
   pose: ({ trowel }, say) => {
     const share = trowel.widthMm / (trowel.widthMm + trowel.toothMm);
     const swapped = widthForDepth.swaps(trowel);

@@ -9,12 +9,11 @@ export const moveWhichWay = template({
   id: 'what-the-ridges-are-for/move-which-way',
   outcomes: ['why-ridges', 'across-the-ridges', 'press-and-move'],
   ideas: ['along-as-good', 'pressing-is-enough', 'swirls-even-out'],
-  draw: (draw) => ({ bearings: drawBearings(draw), size: draw.pick([8, 12, 13, 16]) }),
-  pose: ({ bearings, size }, say) => {
+  draw: (draw) => ({ bearings: drawBearings(draw), sideMm: draw.size([8, 12, 13, 16]) }),
+  pose: ({ bearings, sideMm }, say) => {
     const { along, across } = sayBearings(bearings, say);
-    const side = size * 25.4;
     return {
-      story: [say.t('story', { tile: say.tile(side, side), ridges: along })],
+      story: [say.t('story', { tile: say.tile(sideMm, sideMm), ridges: along })],
       ask: say.t('ask'),
       answer: {
         kind: 'one',

@@ -9,7 +9,7 @@ export const wayOutForAir = template({
   id: 'what-the-ridges-are-for/way-out-for-air',
   outcomes: ['why-ridges', 'where-air-goes', 'along-the-short-side'],
   ideas: ['along-as-good', 'swirls-even-out'],
-  draw: (draw) => ({ tile: draw.pick(oblong), bearings: drawBearings(draw), ridgesAlongLong: draw.chance(0.5) }),
+  draw: (draw) => ({ tile: draw.stock(oblong), bearings: drawBearings(draw), ridgesAlongLong: draw.chance(0.5) }),
   pose: ({ tile, bearings, ridgesAlongLong }, say) => {
     const { along, across } = sayBearings(bearings, say);
     const side = ridgesAlongLong ? tile.lengthMm : tile.widthMm;

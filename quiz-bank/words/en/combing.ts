@@ -3,7 +3,7 @@ import type { Words } from '../../engine/say.ts';
 export const combing: Record<string, Words> = {
   'combing/comb-direction': {
     'story-0': '{tile} tile, laid with the long side {along}.',
-    'story-1': 'You are about to comb for a {tile} tile. Its long side will lie {along}.',
+    'story-1': 'You are about to comb for {tile} tile. Its long side will lie {along}.',
     ask: 'How do you comb?',
     straight: 'Straight ridges, {way}',
     swirl: 'Half circles, so that it spreads evenly',
@@ -13,7 +13,7 @@ export const combing: Record<string, Words> = {
   },
   'combing/bare-strip': {
     story:
-      'A helper keeps the mortar {bare} back from the line, so that none comes up in the joint: under a {tile} tile a strip that wide is bare along {edges}. Everything else beds perfectly.',
+      'A helper keeps the mortar {bare} back from the line, so that none comes up in the joint: under {tile} tile a strip that wide is bare along {edges}. Everything else beds perfectly.',
     'one-long': 'one long edge',
     'both-long': 'both long edges',
     'two-meeting': 'one long edge and one short edge',

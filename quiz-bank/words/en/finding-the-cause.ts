@@ -10,7 +10,7 @@ const causes: Words = {
   'cause-dabs': 'The tile was set on dabs',
   'cause-board-seam': 'The board under it works at its seam',
   'cause-thick-patch': 'Mortar was used to fill a dip',
-  'cause-notch-too-small': 'The notch was too small for the tile',
+  'cause-notch-too-small': 'The notch was too small for that tile',
 };
 
 export const findingTheCause: Record<string, Words> = {

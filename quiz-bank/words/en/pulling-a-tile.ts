@@ -75,7 +75,7 @@ export const pullingATile: Record<string, Words> = {
     'why-not-enough': 'A sound alone is no verdict, either way. It says where to lift.',
   },
   'pulling-a-tile/five-dabs': {
-    story: 'A {tile} tile was set on {count} dabs. Pressed down they are {flat} thick.',
+    story: 'One {tile} tile was set on {count} dabs. Pressed down they are {flat} thick.',
     spot: 'Each dab then covers',
     back: 'The whole back is',
     ask: 'How much of the back is bonded?',

@@ -23,6 +23,7 @@ const schema = z.strictObject({
   mode: oneOf(['mixed', 'diagnosing', 'review']),
   modules: listOf(oneOf(MODULES as unknown as [ModuleId, ...ModuleId[]]), 0, MODULES.length),
   items: wholeFrom(1, MOST_MISSED),
+  units: oneOf(['imperial', 'metric']),
   templates: listOf(textUpTo(80), 0, MOST_MISSED),
   answers: listOf(textUpTo(MOST_LETTERS), 0, MOST_MISSED),
 });

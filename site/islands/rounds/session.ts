@@ -18,6 +18,8 @@ export interface Session {
   mode: Mode;
   modules: ModuleId[];
   items: number;
+  /** What it was begun in; tile and tools are of that system's sizes, so a round keeps it. */
+  units: UnitSystem;
   /** For a review: the templates to ask again. */
   templates: string[];
   /** One an item, in order; empty for an item that was left out. Numbers carry their unit. */
@@ -39,8 +41,8 @@ const reviewRefs = ({ templates, seed }: Session): ItemRef[] =>
   templates.map((template, slot) => ({ template, seed, slot }));
 
 /** Where a round stands: items, marks and the next question, made anew from seed and answers. */
-export function standing(session: Session, units: UnitSystem): Standing {
-  const { seed, modules, answers } = session;
+export function standing(session: Session): Standing {
+  const { seed, modules, answers, units } = session;
   if (session.mode === 'diagnosing') {
     const { asked, next, beliefs } = replayDiagnosis(bank, { seed, modules, most: session.items, units }, answers);
     const marks = asked.map((keyed, at) => markAnswer(keyed, answers[at] ?? ''));
@@ -61,10 +63,14 @@ export function standing(session: Session, units: UnitSystem): Standing {
 }
 
 /** Items of a whole mixed round, for paper. */
-export const allItems = (session: Session, units: UnitSystem): KeyedItem[] =>
+export const allItems = (session: Session): KeyedItem[] =>
   roundRefs(bank, { seed: session.seed, modules: session.modules, items: session.items }).map((ref) =>
-    compose(bank, ref, units),
+    compose(bank, ref, session.units),
   );
+
+/** A round that nothing was answered in yet follows the reader's units; later it keeps its own. */
+export const inUnits = (session: Session, units: UnitSystem): Session =>
+  session.answers.length === 0 && session.units !== units ? { ...session, units } : session;
 
 export const openSession = (
   given: Omit<Session, 'bank' | 'answers' | 'templates'> & { templates?: string[] },
