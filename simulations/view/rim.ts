@@ -1,29 +1,14 @@
 import { CELL_STATE, type BedFrame } from '../bed/types.ts';
+import { cornerVolume, evenOut, layBead, layCorner, spreadOut } from './bead.ts';
+import { levelJoints } from './joints.ts';
 import { isLaid } from './laid.ts';
+import { tileWindow } from './map/tile-window.ts';
 
 /** Squeeze-up comes out as a tongue about this many gaps thick, and reaches no farther than this from the edge, mm. */
 const TONGUE_GAPS = 1.7;
 const FARTHEST_MM = 42;
-const NARROWEST_MM = 3;
-
-/** Takes what stands over `cap` along a strip to the nearest room on both sides. The sum is kept. */
-function evenOut(strip: Float64Array, cap: number): void {
-  for (let n = 0; n < strip.length; n++) {
-    let surplus = strip[n]! - cap;
-    if (surplus <= 0) continue;
-    strip[n] = cap;
-    for (let off = 1; surplus > 0 && off < strip.length; off++) {
-      for (const place of [n - off, n + off]) {
-        if (place < 0 || place >= strip.length) continue;
-        const put = Math.min(surplus, Math.max(0, cap - strip[place]!));
-        strip[place]! += put;
-        surplus -= put;
-      }
-    }
-    // No room anywhere: it lies evenly on the whole strip.
-    if (surplus > 0) for (let place = 0; place < strip.length; place++) strip[place]! += surplus / strip.length;
-  }
-}
+/** The bead at a corner is as thick as beside it along this much of both edges, mm. */
+const BESIDE_CORNER_MM = 12;
 
 /** One side of the tile: where its cells lie in the old frame and in the padded one, counted outwards from the edge. */
 interface Side {
@@ -31,6 +16,14 @@ interface Side {
   from: (along: number, outwards: number) => number;
   to: (along: number, outwards: number) => number;
 }
+
+/** The tile's corners: the ends of two sides that meet there (the side's number, and whether at its last cell). */
+const CORNERS: readonly { ends: readonly [side: number, last: boolean][]; right: boolean; far: boolean }[] = [
+  { ends: [[0, false], [1, false]], right: false, far: false }, // prettier-ignore
+  { ends: [[1, true], [2, false]], right: true, far: false }, // prettier-ignore
+  { ends: [[2, true], [3, true]], right: true, far: true }, // prettier-ignore
+  { ends: [[3, false], [0, true]], right: false, far: true }, // prettier-ignore
+];
 
 /** Mortar beyond each place of an edge as a cross-section, mm². */
 function areasOf(frame: BedFrame, rim: number, side: Side): Float64Array {
@@ -40,67 +33,88 @@ function areasOf(frame: BedFrame, rim: number, side: Side): Float64Array {
   return areas;
 }
 
-/** Lays a cross-section down as a rounded bead: steep at its front, as paste that holds its shape lies. */
-function layBead(
-  area: number,
-  high: number,
-  cellMm: number,
-  cells: number,
-  put: (k: number, height: number) => void,
-): void {
-  const wide = Math.max(NARROWEST_MM, (1.5 * area) / high);
-  const top = (1.5 * area) / wide;
-  const room = cells * cellMm;
-  const reach = Math.min(wide, room);
-  const left = (x: number): number =>
-    x >= reach ? 0 : ((2 / 3) * reach * top * (1 - x / reach) ** 1.5 * wide) / reach;
-  for (let k = 0; k < cells; k++) put(k, (left(k * cellMm) - left((k + 1) * cellMm)) / cellMm);
+/** Mean of a strip's first cells, or of its last. */
+function endMean(areas: Float64Array, cells: number, last: boolean): number {
+  const end = last ? areas.slice(-cells) : areas.slice(0, cells);
+  return end.reduce((sum, area) => sum + area, 0) / Math.max(1, end.length);
+}
+
+/** Takes so much from a strip, from each part in proportion to what it holds. @returns what there was to take */
+function take(areas: Float64Array, wanted: number): number {
+  const all = areas.reduce((sum, area) => sum + area, 0);
+  const taken = Math.min(wanted, all);
+  if (taken > 0) for (let n = 0; n < areas.length; n++) areas[n]! *= 1 - taken / all;
+  return taken;
 }
 
 /**
- * A frame whose squeeze-up lies as a bead beside the tile: the solver keeps it in the cell by the edge where it left,
- * and paste does not stand in a needle. Its volume is the solver's; how it lies is drawn. The frame grows by the room
- * the bead needs.
+ * A frame whose squeeze-up lies as a bead beside the tile and round its corners, and level in the joints of a sheet:
+ * the solver keeps it in the cell where it left, and paste does not stand in a needle. Its volume is the solver's; how
+ * it lies is drawn. The frame grows by the room the bead needs.
  */
 export function levelRim(frame: BedFrame): BedFrame {
   if (!isLaid(frame)) return frame;
-  const { columns, rows, cellMm, gapMm } = frame;
-  const covered = (column: number, row: number): boolean => !Number.isNaN(gapMm[row * columns + column]!);
-  let rim = 0;
-  while (rim < columns / 2 && rim < rows / 2 && !covered(rim, rows >> 1)) rim++;
-  if (rim === 0 || rim >= columns / 2) return frame;
+  const { columns, rows, cellMm } = frame;
+  const window = tileWindow(frame);
+  const rim = window.fromColumn;
+  if (rim === 0 || window.fromRow !== rim || window.toColumn !== columns - rim || window.toRow !== rows - rim)
+    return frame;
   const pad = Math.max(0, Math.round(FARTHEST_MM / cellMm) - rim);
   const wide = columns + 2 * pad;
   const high = rows + 2 * pad;
   const old = (column: number, row: number): number => row * columns + column;
   const now = (column: number, row: number): number => (row + pad) * wide + column + pad;
-  const inside = (rowsOrColumns: number): number => rowsOrColumns - 2 * rim;
-  const sides: Side[] = [
-    { count: inside(rows), from: (n, k) => old(rim - 1 - k, n + rim), to: (n, k) => now(rim - 1 - k, n + rim) },
+  const [acrossCount, alongCount] = [rows - 2 * rim, columns - 2 * rim];
+  // Left, near, right, far; each from the least x or y to the greatest.
+  const sides: [Side, Side, Side, Side] = [
+    { count: acrossCount, from: (n, k) => old(rim - 1 - k, n + rim), to: (n, k) => now(rim - 1 - k, n + rim) },
+    { count: alongCount, from: (n, k) => old(n + rim, rim - 1 - k), to: (n, k) => now(n + rim, rim - 1 - k) },
     {
-      count: inside(rows),
+      count: acrossCount,
       from: (n, k) => old(columns - rim + k, n + rim),
       to: (n, k) => now(columns - rim + k, n + rim),
     },
-    { count: inside(columns), from: (n, k) => old(n + rim, rim - 1 - k), to: (n, k) => now(n + rim, rim - 1 - k) },
-    {
-      count: inside(columns),
-      from: (n, k) => old(n + rim, rows - rim + k),
-      to: (n, k) => now(n + rim, rows - rim + k),
-    },
+    { count: alongCount, from: (n, k) => old(n + rim, rows - rim + k), to: (n, k) => now(n + rim, rows - rim + k) },
   ];
   const grown = padded(frame, pad, wide, high);
+  levelJoints(grown, {
+    fromColumn: rim + pad,
+    toColumn: columns - rim + pad,
+    fromRow: rim + pad,
+    toRow: rows - rim + pad,
+  });
   const tongue = frame.tileHeightMm * TONGUE_GAPS;
   const cells = rim + pad;
-  for (const side of sides) {
+  const strips = sides.map((side) => {
     const areas = areasOf(frame, rim, side);
+    spreadOut(areas, cellMm);
     const mean = areas.reduce((sum, area) => sum + area, 0) / Math.max(1, side.count);
-    evenOut(areas, Math.max((tongue * FARTHEST_MM) / 1.5, mean * 1.02));
-    for (let n = 0; n < side.count; n++)
-      layBead(areas[n]!, tongue, cellMm, cells, (k, height) => {
-        grown.mortarMm[side.to(n, k)] = height;
-      });
+    evenOut(areas, Math.max(tongue * FARTHEST_MM * (2 / 3), mean * 1.02));
+    return areas;
+  });
+  const beside = Math.max(1, Math.round(BESIDE_CORNER_MM / cellMm));
+  for (const { ends, right, far } of CORNERS) {
+    const place = (i: number, j: number): [number, number] => [
+      right ? columns - rim + i : rim - 1 - i,
+      far ? rows - rim + j : rim - 1 - j,
+    ];
+    const area = ends.reduce((sum, [side, last]) => sum + endMean(strips[side]!, beside, last) / ends.length, 0);
+    let volume = 0;
+    for (let j = 0; j < rim; j++)
+      for (let i = 0; i < rim; i++) volume += frame.mortarMm[old(...place(i, j))]! * cellMm ** 2;
+    // What the corner lacks of a bead that goes on round it is drawn from both edges.
+    const lacking = Math.max(0, cornerVolume(area, tongue, cells * cellMm) - volume);
+    for (const [side] of ends) volume += take(strips[side]!, lacking / ends.length / cellMm) * cellMm;
+    layCorner(volume, { area, high: tongue, cellMm, cells }, (i, j, height) => {
+      grown.mortarMm[now(...place(i, j))] = height;
+    });
   }
+  sides.forEach((side, n) => {
+    for (let at = 0; at < side.count; at++)
+      layBead(strips[n]![at]!, tongue, cellMm, cells, (k, height) => {
+        grown.mortarMm[side.to(at, k)] = height;
+      });
+  });
   return grown;
 }
 

@@ -12,7 +12,8 @@ export interface BedRow {
 }
 
 const MINUS = '−';
-const degrees = (value: number): string => `${value.toFixed(2).replace('-', MINUS)}°`;
+/** Two places; what rounds to nothing has no sign. */
+const degrees = (value: number): string => `${(Math.round(value * 100) / 100 || 0).toFixed(2).replace('-', MINUS)}°`;
 
 /** The table behind a picture of the bed: every figure of the run, printed in the reader's units. */
 export function bedTable(
