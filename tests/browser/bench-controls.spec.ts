@@ -20,56 +20,63 @@ test.describe('further controls of the bench', () => {
     await page.getByText('mm', { exact: true }).first().click();
   });
 
-  test('a size of one’s own and pieces on a sheet; what cannot be is told in a sentence and stays as typed', async ({
+  test('tile and floor: what is asked is in the address; what cannot be is told in a sentence and stays as typed', async ({
     page,
   }) => {
-    await fold(page, 'Tile');
-    await fold(page, 'Another size');
-    const length = page.getByLabel('Length', { exact: true });
-    await length.fill('180');
-    await length.press('Enter');
-    await address(page).toContain('long=180&');
-    await length.fill('as long as it takes');
-    await length.press('Enter');
-    await expect(page.getByText('“as long as it takes” is not a length')).toBeVisible();
-    await expect(length).toHaveValue('as long as it takes');
-    await length.fill('9000');
-    await length.press('Enter');
-    await expect(page.getByText(/^Length is 9000: .*3300 mm/)).toBeVisible();
-    await address(page).toContain('long=180&');
-    await page.getByLabel('Pieces along the length').fill('2');
-    await address(page).toContain('pieces=2_1_3');
-    await page.getByLabel('Joint between pieces').fill('5');
-    await address(page).toContain('pieces=2_1_5');
+    await test.step('a size of one’s own and pieces on a sheet', async () => {
+      await fold(page, 'Tile');
+      await fold(page, 'Another size');
+      const length = page.getByLabel('Length', { exact: true });
+      await length.fill('180');
+      await length.press('Enter');
+      await address(page).toContain('long=180&');
+      await length.fill('as long as it takes');
+      await length.press('Enter');
+      await expect(page.getByText('“as long as it takes” is not a length')).toBeVisible();
+      await expect(length).toHaveValue('as long as it takes');
+      await length.fill('9000');
+      await length.press('Enter');
+      await expect(page.getByText(/^Length is 9000: .*3300 mm/)).toBeVisible();
+      await address(page).toContain('long=180&');
+      await page.getByLabel('Pieces along the length').fill('2');
+      await address(page).toContain('pieces=2_1_3');
+      await page.getByLabel('Joint between pieces').fill('5');
+      await address(page).toContain('pieces=2_1_5');
+    });
+    await test.step('surfaces as a straightedge read them take the place of bow and twist', async () => {
+      await fold(page, 'The back as a straightedge');
+      const along = page.getByLabel('Along the middle').first();
+      await along.fill('0, 0.8, 0');
+      await along.press('Enter');
+      await address(page).toContain('read=a0_0.8_0');
+      await expect(page.getByLabel('Bow along the length')).toBeHidden();
+      await along.fill('0, 99, 0');
+      await along.press('Enter');
+      await expect(page.getByText(/^Along the middle is 99: .*25 mm/)).toBeVisible();
+      await page.getByRole('button', { name: 'Forget the readings' }).click();
+      await expect(page.getByLabel('Bow along the length')).toBeVisible();
+    });
+    await test.step('relief by its shape', async () => {
+      await fold(page, 'Relief in the back');
+      await page.getByLabel('Shape', { exact: true }).selectOption('dots');
+      await page.getByLabel('Depth of the hollows').fill('0.6');
+      await address(page).toContain('back=dots_25_0.6_0_0.3');
+      await expect(page.getByText(/On average 0\.56 mm deep/)).toBeVisible();
+      await page.getByLabel('Shape', { exact: true }).selectOption('By its mean depth');
+      await address(page).toContain('relief=0.6');
+    });
+    await test.step('the floor out of flat, and a blade turned off square', async () => {
+      await fold(page, 'Floor');
+      await page.getByLabel('Twist of the floor').fill('1.5');
+      await page.getByLabel('Blade turned off square').fill('30');
+      await address(page).toContain('floor3=1.5&');
+      await address(page).toContain('yaw=30');
+    });
   });
 
-  test('relief by its shape', async ({ page }) => {
-    await fold(page, 'Tile');
-    await fold(page, 'Relief in the back');
-    await page.getByLabel('Shape', { exact: true }).selectOption('dots');
-    await page.getByLabel('Depth of the hollows').fill('0.6');
-    await address(page).toContain('back=dots_25_0.6_0_0.3');
-    await expect(page.getByText(/On average 0\.56 mm deep/)).toBeVisible();
-    await page.getByLabel('Shape', { exact: true }).selectOption('By its mean depth');
-    await address(page).toContain('relief=0.6');
-  });
-
-  test('surfaces as a straightedge read them take the place of bow and twist', async ({ page }) => {
-    await fold(page, 'Tile');
-    await fold(page, 'The back as a straightedge');
-    const along = page.getByLabel('Along the middle').first();
-    await along.fill('0, 0.8, 0');
-    await along.press('Enter');
-    await address(page).toContain('read=a0_0.8_0');
-    await expect(page.getByLabel('Bow along the length')).toBeHidden();
-    await along.fill('0, 99, 0');
-    await along.press('Enter');
-    await expect(page.getByText(/^Along the middle is 99: .*25 mm/)).toBeVisible();
-    await page.getByRole('button', { name: 'Forget the readings' }).click();
-    await expect(page.getByLabel('Bow along the length')).toBeVisible();
-  });
-
-  test('weather hastens the skin, a test gives the stiffness, and a link brings both back', async ({ page }) => {
+  test('mortar: weather hastens the skin, a test gives the stiffness or is refused, and a link brings both back', async ({
+    page,
+  }) => {
     await fold(page, 'Mortar');
     await fold(page, 'Weather');
     await page.getByLabel('Wind').selectOption('Windy');
@@ -86,22 +93,10 @@ test.describe('further controls of the bench', () => {
     await fold(page, 'Mortar');
     await expect(page.getByLabel('Width of the patty')).toHaveValue('110');
     await expect(page.getByLabel('Wind')).toHaveValue('windy');
-  });
-
-  test('a patty too thick for the test is refused in a sentence', async ({ page }) => {
-    await fold(page, 'Mortar');
-    await fold(page, 'Stiffness by a test');
-    await page.getByLabel('Test', { exact: true }).selectOption('twoPlates');
-    await page.getByLabel('Mortar in the lump').fill('100');
-    await page.getByLabel('Width of the patty').fill('60');
-    await expect(page.getByText(/a patty too thick for this test/)).toBeVisible();
-  });
-
-  test('the floor out of flat, and a blade turned off square', async ({ page }) => {
-    await fold(page, 'Floor');
-    await page.getByLabel('Twist of the floor').fill('1.5');
-    await page.getByLabel('Blade turned off square').fill('30');
-    await address(page).toContain('floor3=1.5&');
-    await address(page).toContain('yaw=30');
+    await test.step('a patty too thick for the test is refused in a sentence', async () => {
+      await page.getByLabel('Mortar in the lump').fill('100');
+      await page.getByLabel('Width of the patty').fill('60');
+      await expect(page.getByText(/a patty too thick for this test/)).toBeVisible();
+    });
   });
 });

@@ -58,60 +58,57 @@ test.describe('the bench under a finger', () => {
     contextOptions: { reducedMotion: 'reduce' },
   });
 
-  test('up and down scrolls the page over the picture, sideways turns the view, two fingers come nearer', async ({
+  test('a finger scrolls past, turns, comes nearer, takes hold, draws the trowel and taps the tile', async ({
     page,
   }) => {
-    const { hand, middle } = await open(page);
-    const [x, y] = middle;
-    const before = await eye(page);
-    const top = await scrolled(page);
-    await fingers(hand, [line([x, y], [0, -120])]);
-    await expect.poll(() => scrolled(page)).toBeGreaterThan(top + 60);
-    expect(await eye(page)).toEqual(before);
+    const { hand, middle: first } = await open(page);
+    await test.step('up and down scrolls the page over the picture, sideways turns the view, two fingers come nearer', async () => {
+      const [x, y] = first;
+      const before = await eye(page);
+      const top = await scrolled(page);
+      await fingers(hand, [line([x, y], [0, -120])]);
+      await expect.poll(() => scrolled(page)).toBeGreaterThan(top + 60);
+      expect(await eye(page)).toEqual(before);
 
-    const again = await middleOf(page);
-    const rest = await scrolled(page);
-    await fingers(hand, [line([again[0] - 60, again[1]], [120, 0])]);
-    await expect.poll(async () => (await eye(page)).azimuthDeg).toBeLessThan(before.azimuthDeg - 20);
-    expect((await eye(page)).elevationDeg).toBe(before.elevationDeg);
-    expect(await scrolled(page)).toBe(rest);
+      const again = await middleOf(page);
+      const rest = await scrolled(page);
+      await fingers(hand, [line([again[0] - 60, again[1]], [120, 0])]);
+      await expect.poll(async () => (await eye(page)).azimuthDeg).toBeLessThan(before.azimuthDeg - 20);
+      expect((await eye(page)).elevationDeg).toBe(before.elevationDeg);
+      expect(await scrolled(page)).toBe(rest);
 
-    await fingers(hand, [line([again[0] - 20, again[1]], [-60, 0]), line([again[0] + 20, again[1]], [60, 0])]);
-    await expect.poll(async () => (await eye(page)).distanceMm).toBeLessThan(0.6 * before.distanceMm);
-  });
+      await fingers(hand, [line([again[0] - 20, again[1]], [-60, 0]), line([again[0] + 20, again[1]], [60, 0])]);
+      await expect.poll(async () => (await eye(page)).distanceMm).toBeLessThan(0.6 * before.distanceMm);
+    });
+    await test.step('a tap takes hold of the picture, a tap beside it lets go', async () => {
+      const middle = await middleOf(page);
+      await fingers(hand, [[middle, middle]]);
+      await expect(page.getByText('The picture turns under your finger')).toBeVisible();
+      const before = await eye(page);
+      const top = await scrolled(page);
+      await fingers(hand, [line(middle, [0, 90])]);
+      await expect.poll(async () => (await eye(page)).elevationDeg).toBeGreaterThan(before.elevationDeg + 10);
+      expect(await scrolled(page)).toBe(top);
+      await page.locator('h1').tap();
+      await expect(page.getByText('The picture turns under your finger')).toBeHidden();
+    });
+    await test.step('the trowel is drawn by a finger and the page stays where it is; a touch taps the laid tile', async () => {
+      await page.getByRole('button', { name: 'Above' }).tap();
+      await page.getByRole('button', { name: 'Trowel', exact: true }).tap();
+      const [x, y] = await middleOf(page);
+      const top = await scrolled(page);
+      await fingers(hand, [line([x, y + 70], [0, -140])]);
+      await expect.poll(() => page.url()).toContain('comb=drawn');
+      await expect(page.getByText(/Taken from your stroke: .*straight.* at 90°/)).toBeVisible();
+      expect(await scrolled(page)).toBe(top);
 
-  test('a tap takes hold of the picture, a tap beside it lets go', async ({ page }) => {
-    const { hand, middle } = await open(page);
-    await fingers(hand, [[middle, middle]]);
-    await expect(page.getByText('The picture turns under your finger')).toBeVisible();
-    const before = await eye(page);
-    const top = await scrolled(page);
-    await fingers(hand, [line(middle, [0, 90])]);
-    await expect.poll(async () => (await eye(page)).elevationDeg).toBeGreaterThan(before.elevationDeg + 10);
-    expect(await scrolled(page)).toBe(top);
-    await page.locator('h1').tap();
-    await expect(page.getByText('The picture turns under your finger')).toBeHidden();
-  });
-
-  test('the trowel is drawn by a finger and the page stays where it is; a touch taps the laid tile', async ({
-    page,
-  }) => {
-    const { hand } = await open(page);
-    await page.getByRole('button', { name: 'Above' }).tap();
-    await page.getByRole('button', { name: 'Trowel', exact: true }).tap();
-    const [x, y] = await middleOf(page);
-    const top = await scrolled(page);
-    await fingers(hand, [line([x, y + 70], [0, -140])]);
-    await expect.poll(() => page.url()).toContain('comb=drawn');
-    await expect(page.getByText(/Taken from your stroke: .*straight.* at 90°/)).toBeVisible();
-    expect(await scrolled(page)).toBe(top);
-
-    await page.getByRole('button', { name: 'Set the tile' }).tap();
-    await page.getByRole('button', { name: 'Tap', exact: true }).tap();
-    const middle = await middleOf(page);
-    await fingers(hand, [[middle, middle]]);
-    const done = page.getByRole('list', { name: 'What was done' }).getByRole('listitem');
-    await expect(done).toHaveCount(2);
-    await expect(done.last()).toContainText('Tap');
+      await page.getByRole('button', { name: 'Set the tile' }).tap();
+      await page.getByRole('button', { name: 'Tap', exact: true }).tap();
+      const middle = await middleOf(page);
+      await fingers(hand, [[middle, middle]]);
+      const done = page.getByRole('list', { name: 'What was done' }).getByRole('listitem');
+      await expect(done).toHaveCount(2);
+      await expect(done.last()).toContainText('Tap');
+    });
   });
 });

@@ -11,6 +11,8 @@ import { sweeps, valuesOf } from '@site/islands/bench/sweep/sweeps.ts';
 import { causesOf } from '@site/islands/bench/why/causes.ts';
 import { bench as words } from '@site/messages/en/bench.ts';
 
+import { withoutWebGl } from './no-webgl.ts';
+
 /** What the page shows is held to the solver run here, on its own. Software graphics take their time. */
 const expect = expectSoon.configure({ timeout: 30_000 });
 
@@ -36,24 +38,77 @@ test.describe('the bench tells the truth', () => {
   // A small picture is quick without a graphics card.
   test.use({ viewport: { width: 480, height: 420 }, contextOptions: { reducedMotion: 'reduce' } });
 
-  test('guess, truth, and reasons that are runs of their own with one thing changed', async ({ page }) => {
+  test('guess and reasons, files, two beds and the record hold what runs of their own give', async ({ page }) => {
     await pull(page);
     const base = runBed(setup()).result.coverage;
-    await expect(page.getByText(`Coverage ${formatShare(base)}; you said 55 %.`)).toBeVisible();
-    const table = page.getByRole('table', { name: /one thing changed at a time/ });
-    const causes = causesOf(setup());
-    expect(causes.map(({ id }) => id)).toEqual(
-      expectSoon.arrayContaining(['mortar', 'collapse', 'air', 'bow', 'skin', 'edge', 'pattern']),
-    );
-    for (const cause of causes) {
-      const direct = runBed(cause.setup).result.coverage;
-      const row = table.getByRole('row', { name: words.why.causes[cause.id] });
-      await expect(row.getByRole('cell').first()).toHaveText(formatShare(direct));
-      const points = Math.round((direct - base) * 100);
-      await expect(row.getByRole('cell').nth(1)).toHaveText(
-        `${points > 0 ? '+' : points < 0 ? '−' : ''}${Math.abs(points)}`,
+    await test.step('guess, truth, and reasons that are runs of their own with one thing changed', async () => {
+      await expect(page.getByText(`Coverage ${formatShare(base)}; you said 55 %.`)).toBeVisible();
+      const table = page.getByRole('table', { name: /one thing changed at a time/ });
+      const causes = causesOf(setup());
+      expect(causes.map(({ id }) => id)).toEqual(
+        expectSoon.arrayContaining(['mortar', 'collapse', 'air', 'bow', 'skin', 'edge', 'pattern']),
       );
-    }
+      for (const cause of causes) {
+        const direct = runBed(cause.setup).result.coverage;
+        const row = table.getByRole('row', { name: words.why.causes[cause.id] });
+        await expect(row.getByRole('cell').first()).toHaveText(formatShare(direct));
+        const points = Math.round((direct - base) * 100);
+        await expect(row.getByRole('cell').nth(1)).toHaveText(
+          `${points > 0 ? '+' : points < 0 ? '−' : ''}${Math.abs(points)}`,
+        );
+      }
+      await expect(page.getByText(/What would have helped most|No single change/)).toBeVisible();
+    });
+    await test.step('the figures saved are the run’s, and their link brings the bed back; the picture has picture, map and words', async () => {
+      const figures = page.waitForEvent('download');
+      await page.getByRole('button', { name: 'Save the figures' }).click();
+      const file = JSON.parse(await readFile(await (await figures).path(), 'utf8')) as {
+        kind: string;
+        version: number;
+        link: string;
+        setup: BedSetup;
+        result: BedResult;
+      };
+      expect([file.kind, file.version, file.link]).toEqual(['ridge-to-bed bed', 1, LINK]);
+      expect(file.setup).toEqual(JSON.parse(JSON.stringify(setup())));
+      expect(file.result).toEqual(JSON.parse(JSON.stringify(runBed(file.setup).result)));
+      const picture = page.waitForEvent('download');
+      await page.getByRole('button', { name: 'Save the picture' }).click();
+      const png = await readFile(await (await picture).path());
+      const seen = await page.evaluate(
+        async (bytes) => {
+          const image = await createImageBitmap(new Blob([new Uint8Array(bytes)], { type: 'image/png' }));
+          const sheet = new OffscreenCanvas(image.width, image.height);
+          const pen = sheet.getContext('2d')!;
+          pen.drawImage(image, 0, 0);
+          // How many tones each tenth of the sheet's height holds: an empty band would hold one.
+          const tones = Array.from({ length: 10 }, (_, n) => {
+            const high = Math.floor(image.height / 10);
+            const { data } = pen.getImageData(0, n * high, image.width, high);
+            const found = new Set<number>();
+            for (let at = 0; at < data.length; at += 4)
+              found.add((data[at]! >> 3) * 1024 + (data[at + 1]! >> 3) * 32 + (data[at + 2]! >> 3));
+            return found.size;
+          });
+          return { wide: image.width, tones };
+        },
+        [...png],
+      );
+      expect(seen.wide).toBe(1600);
+      expect(seen.tones.filter((count) => count > 4).length).toBeGreaterThanOrEqual(8);
+    });
+    await test.step('two beds at one eye, both numbers from their own runs, and back to one', async () => {
+      await page.getByRole('button', { name: 'combed straight' }).click();
+      await expect(page.getByText('They differ in one thing.')).toBeVisible();
+      const straight = withCells({ ...setup(), comb: { ...setup().comb, pattern: 'straight', directionDeg: 90 } });
+      const [kept, now] = [setup(), straight].map((one) => formatShare(runBed(one).result.coverage));
+      await expect(page.getByRole('row', { name: `Coverage ${kept} ${now}` })).toBeVisible();
+      await expect(page.getByText(`Kept: ${kept}; on the bench: ${now}`)).toBeVisible();
+      await page.getByRole('button', { name: 'Change places' }).click();
+      await expect(page.getByRole('row', { name: `Coverage ${now} ${kept}` })).toBeVisible();
+      await page.getByRole('button', { name: 'Let the kept bed go' }).click();
+      await expect(page.getByRole('button', { name: 'Keep this bed' })).toBeVisible();
+    });
     // The guess stands in the learner's record, once, with what the bed gave.
     await page.goto('record/');
     const kept = page.getByRole('row', { name: /setting bench/ });
@@ -62,6 +117,7 @@ test.describe('the bench tells the truth', () => {
   });
 
   test('a curve is drawn from runs, can be stopped, and then begins anew', async ({ page }) => {
+    await withoutWebGl(page);
     // A large tile takes long enough to be stopped.
     await page.goto('bench/#bed=1&comb=swirl');
     await page.getByLabel('Control', { exact: true }).selectOption('bow');
@@ -85,60 +141,5 @@ test.describe('the bench tells the truth', () => {
       const direct = runBed(withCells(bow.with(setup(), value))).result.coverage;
       await expect(page.locator('.sweep tbody tr').nth(at).getByRole('cell').last()).toHaveText(formatShare(direct));
     }
-  });
-
-  test('two beds at one eye, both numbers from their own runs, and back to one', async ({ page }) => {
-    await pull(page);
-    await page.getByRole('button', { name: 'combed straight' }).click();
-    const straight = withCells({ ...setup(), comb: { ...setup().comb, pattern: 'straight', directionDeg: 90 } });
-    const [kept, now] = [setup(), straight].map((one) => formatShare(runBed(one).result.coverage));
-    await expect(page.getByRole('row', { name: `Coverage ${kept} ${now}` })).toBeVisible();
-    await expect(page.getByText(`Kept: ${kept}; on the bench: ${now}`)).toBeVisible();
-    await page.getByRole('button', { name: 'Change places' }).click();
-    await expect(page.getByRole('row', { name: `Coverage ${now} ${kept}` })).toBeVisible();
-    await page.getByRole('button', { name: 'Let the kept bed go' }).click();
-    await expect(page.getByRole('button', { name: 'Keep this bed' })).toBeVisible();
-  });
-
-  test('the figures saved are the run’s, and their link brings the bed back; the picture has picture, map and words', async ({
-    page,
-  }) => {
-    await pull(page);
-    const figures = page.waitForEvent('download');
-    await page.getByRole('button', { name: 'Save the figures' }).click();
-    const file = JSON.parse(await readFile(await (await figures).path(), 'utf8')) as {
-      kind: string;
-      version: number;
-      link: string;
-      setup: BedSetup;
-      result: BedResult;
-    };
-    expect([file.kind, file.version, file.link]).toEqual(['ridge-to-bed bed', 1, LINK]);
-    expect(file.setup).toEqual(JSON.parse(JSON.stringify(setup())));
-    expect(file.result).toEqual(JSON.parse(JSON.stringify(runBed(file.setup).result)));
-    const picture = page.waitForEvent('download');
-    await page.getByRole('button', { name: 'Save the picture' }).click();
-    const png = await readFile(await (await picture).path());
-    const seen = await page.evaluate(
-      async (bytes) => {
-        const image = await createImageBitmap(new Blob([new Uint8Array(bytes)], { type: 'image/png' }));
-        const sheet = new OffscreenCanvas(image.width, image.height);
-        const pen = sheet.getContext('2d')!;
-        pen.drawImage(image, 0, 0);
-        // How many tones each tenth of the sheet's height holds: an empty band would hold one.
-        const tones = Array.from({ length: 10 }, (_, n) => {
-          const high = Math.floor(image.height / 10);
-          const { data } = pen.getImageData(0, n * high, image.width, high);
-          const found = new Set<number>();
-          for (let at = 0; at < data.length; at += 4)
-            found.add((data[at]! >> 3) * 1024 + (data[at + 1]! >> 3) * 32 + (data[at + 2]! >> 3));
-          return found.size;
-        });
-        return { wide: image.width, tones };
-      },
-      [...png],
-    );
-    expect(seen.wide).toBe(1600);
-    expect(seen.tones.filter((count) => count > 4).length).toBeGreaterThanOrEqual(8);
   });
 });
