@@ -5,7 +5,7 @@ import { servePart } from './parts/serve-part.ts';
 /** Every kind of bed that the page makes has been shown once by then, and comes again after as many. */
 const KINDS = 60;
 const MORE = 200;
-/** Bytes: a tenth of what two hundred small beds hold in typed arrays alone, were they kept. */
+/** Bytes: half of what the frames alone of two hundred such beds hold, were they kept. */
 const HEAP = 2e6;
 
 test('two hundred beds leave no more behind than the first of each kind', async ({ page }) => {
