@@ -43,7 +43,7 @@ export const LIGHT_PALETTE: ViewPalette = {
   concreteDark: '#97938b',
   air: '#f8f5ee',
   chalk: '#1c568c',
-  skin: '#aca495',
+  skin: '#b9b09f',
   accent: '#9b3d20',
 };
 
@@ -62,7 +62,7 @@ export const DARK_PALETTE: ViewPalette = {
   concreteDark: '#827e77',
   air: '#efe9dd',
   chalk: '#2a648f',
-  skin: '#9f9788',
+  skin: '#a89f8f',
   accent: '#f0976e',
 };
 

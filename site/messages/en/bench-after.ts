@@ -23,7 +23,7 @@ export const benchAfter = {
     points: 'Points',
     alone:
       'Each line is a run of its own with that one thing changed. The gains do not add up: two cures may fill the same void.',
-    guessMark: 'The blue line is your guess.',
+    guessMark: 'The upright line through the bars is your guess.',
     causes: {
       mortar: 'Half as much mortar again',
       collapse: 'Ridges worked flat: six long strokes across',
