@@ -1,9 +1,9 @@
-import { existsSync } from 'node:fs';
-
 import { defineConfig } from '@playwright/test';
 
+import { systemChromium } from './site/commands/browser.mjs';
+
 // A system Chromium is used when there is one; elsewhere the test tool's own.
-const systemChromium = ['/usr/bin/chromium', '/usr/bin/chromium-browser'].find((path) => existsSync(path));
+const executablePath = systemChromium();
 const port = Number(process.env['SITE_PORT'] ?? 4322);
 
 export default defineConfig({
@@ -18,7 +18,7 @@ export default defineConfig({
   use: {
     baseURL: `http://localhost:${port}/`,
     launchOptions: {
-      ...(systemChromium ? { executablePath: systemChromium } : {}),
+      ...(executablePath ? { executablePath } : {}),
       args: [
         '--no-sandbox',
         '--use-angle=swiftshader',

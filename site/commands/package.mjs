@@ -4,23 +4,13 @@ import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statS
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 
-import { course } from '../../lessons/course.ts';
+import { packageWords } from '../messages/en/package.ts';
+import { choiceOf, launchPage, nameOf, titleOf } from '../packages/choice.ts';
 import { cmi5Structure, scorm12Manifest } from '../packages/manifests.mjs';
 import { BASE_FINDER, isText, relative, SENTINEL } from '../packages/relative.mjs';
 import { must, root } from './packages.mjs';
 
 const out = `${root}dist-packages`;
-
-function settings() {
-  const { values } = parseArgs({ options: { modules: { type: 'string' }, pass: { type: 'string' } } });
-  const modules = values.modules ? values.modules.split(',').map((one) => one.trim()) : [];
-  const known = course.map(({ slug }) => slug);
-  const strange = modules.find((one) => !known.includes(one));
-  if (strange) throw new Error(`--modules: "${strange}" is not a module; accepted are ${known.join(', ')}`);
-  const pass = Number(values.pass ?? 80);
-  if (!(pass >= 0 && pass <= 100)) throw new Error('--pass: give a percentage from 0 to 100');
-  return { modules, pass };
-}
 
 const filesIn = (folder, at = '') =>
   readdirSync(join(folder, at)).flatMap((name) => {
@@ -38,7 +28,7 @@ function buildCourse(folder) {
   }
 }
 
-async function buildLaunch(folder, { modules, pass }) {
+async function buildLaunch(folder, choice) {
   const { build } = await import('vite');
   await build({
     root,
@@ -54,10 +44,7 @@ async function buildLaunch(folder, { modules, pass }) {
     },
   });
   const page = readFileSync(`${root}site/packages/launch/index.html`, 'utf8');
-  writeFileSync(
-    join(folder, 'index.html'),
-    page.replace('{modules}', modules.join(',')).replace('{pass}', String(pass)),
-  );
+  writeFileSync(join(folder, 'index.html'), launchPage(page, choice));
   cpSync(`${root}site/packages/launch/launch.css`, join(folder, 'launch.css'));
 }
 
@@ -71,24 +58,33 @@ async function zipFolder(folder, file) {
 }
 
 try {
-  const chosen = settings();
-  const about =
-    'The mortar bed under tile: what the notched trowel leaves, how the ridges collapse, and how to know that it is full.';
-  const title = 'Ridge to Bed';
+  const { values } = parseArgs({ options: { modules: { type: 'string' }, pass: { type: 'string' } } });
+  const choice = choiceOf(values);
   rmSync(out, { recursive: true, force: true });
   const common = join(out, 'common');
   mkdirSync(common, { recursive: true });
   buildCourse(join(common, 'course'));
-  await buildLaunch(common, chosen);
+  await buildLaunch(common, choice);
   for (const [name, manifest, write] of [
     ['scorm12', 'imsmanifest.xml', scorm12Manifest],
     ['cmi5', 'cmi5.xml', cmi5Structure],
   ]) {
     const folder = join(out, name);
     cpSync(common, folder, { recursive: true });
-    writeFileSync(join(folder, manifest), write({ title, about, pass: chosen.pass, files: filesIn(folder) }));
-    const { files, bytes } = await zipFolder(folder, join(out, `ridge-to-bed-${name}.zip`));
-    process.stdout.write(`dist-packages/ridge-to-bed-${name}.zip: ${files} files, ${Math.round(bytes / 1000)} kB\n`);
+    writeFileSync(
+      join(folder, manifest),
+      write({
+        title: titleOf(choice),
+        about: packageWords.about,
+        name: nameOf(choice),
+        pass: choice.pass,
+        files: filesIn(folder),
+      }),
+    );
+    const { files, bytes } = await zipFolder(folder, join(out, `ridge-to-bed-${nameOf(choice)}-${name}.zip`));
+    process.stdout.write(
+      `dist-packages/ridge-to-bed-${nameOf(choice)}-${name}.zip: ${files} files, ${Math.round(bytes / 1000)} kB\n`,
+    );
   }
   rmSync(common, { recursive: true, force: true });
   if (!existsSync(join(out, 'scorm12', 'course', 'index.html')))

@@ -9,8 +9,8 @@ const safe = (text) =>
  * imsmanifest.xml of SCORM 1.2 (IMS Content Packaging 1.1.2 with the ADL extensions of 1.2). It names no mastery score:
  * with one, a platform turns `incomplete` into `failed` by itself.
  */
-export const scorm12Manifest = ({ title, files }) => `<?xml version="1.0" encoding="UTF-8"?>
-<manifest identifier="ridge-to-bed" version="1.0"
+export const scorm12Manifest = ({ title, name, files }) => `<?xml version="1.0" encoding="UTF-8"?>
+<manifest identifier="ridge-to-bed-${safe(name)}" version="1.0"
   xmlns="http://www.imsproject.org/xsd/imscp_rootv1p1p2"
   xmlns:adlcp="http://www.adlnet.org/xsd/adlcp_rootv1p2"
   xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance"
@@ -36,13 +36,13 @@ ${files.map((file) => `      <file href="${safe(encodeURI(file))}"/>`).join('\n'
 `;
 
 /** cmi5.xml: the course structure of cmi5 (Quartz), one assignable unit. */
-export const cmi5Structure = ({ title, about, pass }) => `<?xml version="1.0" encoding="UTF-8"?>
+export const cmi5Structure = ({ title, about, name, pass }) => `<?xml version="1.0" encoding="UTF-8"?>
 <courseStructure xmlns="https://w3id.org/xapi/profiles/cmi5/v1/CourseStructure.xsd">
-  <course id="urn:ridge-to-bed:course">
+  <course id="urn:ridge-to-bed:${safe(name)}">
     <title><langstring lang="en">${safe(title)}</langstring></title>
     <description><langstring lang="en">${safe(about)}</langstring></description>
   </course>
-  <au id="urn:ridge-to-bed:course:whole" launchMethod="AnyWindow" moveOn="CompletedOrPassed" masteryScore="${safe(pass / 100)}">
+  <au id="urn:ridge-to-bed:${safe(name)}:whole" launchMethod="AnyWindow" moveOn="CompletedOrPassed" masteryScore="${safe(pass / 100)}">
     <title><langstring lang="en">${safe(title)}</langstring></title>
     <description><langstring lang="en">${safe(about)}</langstring></description>
     <url>index.html</url>

@@ -1,10 +1,7 @@
-import { existsSync } from 'node:fs';
-
 import { chromium, type Browser } from '@playwright/test';
 
+import { systemChromium } from '../../site/commands/browser.mjs';
 import { serve } from '../browser/static-server.ts';
-
-const SYSTEM = ['/usr/bin/chromium', '/usr/bin/chromium-browser'].find((path) => existsSync(path));
 
 /** Software graphics, as on a machine without a card: the worst that a reader may have. */
 const GRAPHICS = ['--use-angle=swiftshader', '--enable-unsafe-swiftshader'];
@@ -12,8 +9,9 @@ const GRAPHICS = ['--use-angle=swiftshader', '--enable-unsafe-swiftshader'];
 /** Runs `work` with a browser and the built site served beside it. */
 export async function inChromium<T>(work: (browser: Browser, base: string) => Promise<T>): Promise<T> {
   const site = await serve(`${process.cwd()}/dist`);
+  const executablePath = systemChromium();
   const browser = await chromium.launch({
-    ...(SYSTEM ? { executablePath: SYSTEM } : {}),
+    ...(executablePath ? { executablePath } : {}),
     args: ['--no-sandbox', ...GRAPHICS],
   });
   try {

@@ -5,6 +5,7 @@ import { extname, join, normalize } from 'node:path';
 
 import { expect, test } from '@playwright/test';
 
+import { outcomes } from '@lessons/outcomes.ts';
 import { resume, suspend } from '@site/packages/launch/progress.ts';
 
 import { ensurePackage } from './package-build.ts';
@@ -12,17 +13,24 @@ import { ensurePackage } from './package-build.ts';
 const FOLDER = 'dist-packages/scorm12';
 const TYPES: Record<string, string> = { '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css', '.json': 'application/json', '.svg': 'image/svg+xml', '.woff2': 'font/woff2' }; // prettier-ignore
 
+interface Kept {
+  learner: string;
+  line: string;
+  page: string;
+}
+
 /** A learning platform in small: a page with an open SCORM run-time, and the package in its frame, unpacked deep down. */
-const host = (kept: { line: string; page: string }) => `<!doctype html><html lang="en"><title>Platform</title>
+const host = ({ learner, line, page }: Kept) => `<!doctype html><html lang="en"><title>Platform</title>
 <script src="/scorm-again.js"></script>
 <script>
   window.API = new window.Scorm12API({ autocommit: false, logLevel: 5 });
-  window.API.loadFromJSON({ suspend_data: ${JSON.stringify(kept.line)}, core: { lesson_location: ${JSON.stringify(kept.page)} } }, 'cmi');
+  window.API.loadFromJSON({ suspend_data: ${JSON.stringify(line)}, core: { lesson_location: ${JSON.stringify(page)}, student_id: ${JSON.stringify(learner)} } }, 'cmi');
 </script>
 <iframe src="/files/course 7/unpacked/index.html" width="1100" height="700" title="Package"></iframe></html>`;
 
 let server: Server;
-let kept = { line: '', page: '' };
+const fresh: Kept = { learner: 'A-17', line: '', page: '' };
+let kept = fresh;
 
 test.beforeAll(() => {
   test.setTimeout(600_000);
@@ -58,25 +66,60 @@ const told = (page: import('@playwright/test').Page, element: string) =>
   );
 
 test('the SCORM package runs from any folder and tells the platform what was done', async ({ page }) => {
-  kept = { line: '', page: '' };
+  kept = fresh;
   const missing: string[] = [];
   page.on('response', (response) => response.status() >= 400 && missing.push(response.url()));
-  const { course } = await open(page);
-  await expect(course.getByRole('heading', { level: 1 })).toBeVisible();
-  expect(await told(page, 'cmi.core.lesson_status')).toBe('incomplete');
-  await course.locator('footer').getByRole('link', { name: 'Course', exact: true }).click();
-  await course.getByRole('link', { name: 'What the ridges are for' }).first().click();
+  const { launch, course } = await open(page);
+  // The course opens at the first module that counts.
   await expect(course.getByRole('heading', { level: 1, name: 'What the ridges are for' })).toBeVisible();
+  expect(await told(page, 'cmi.core.lesson_status')).toBe('incomplete');
+  await expect(launch.getByRole('status')).toContainText('Counts here: What the ridges are for. 0 of 1 module done.');
   await course.locator('[data-finish] button').click();
   await expect.poll(() => told(page, 'cmi.core.lesson_status')).toBe('completed');
+  await expect(launch.getByRole('status')).toContainText('1 of 1 module done.');
   expect(resume(await told(page, 'cmi.suspend_data')).done).toEqual(['what-the-ridges-are-for']);
   expect(await told(page, 'cmi.core.lesson_location')).toContain('lessons/');
   expect(missing).toEqual([]);
 });
 
 test('it comes back where the learner left off', async ({ page }) => {
-  kept = { line: suspend({ done: ['mixing'], points: {} }), page: 'job/index.html' };
+  kept = { ...fresh, line: suspend({ done: ['mixing'], points: {} }), page: 'job/index.html' };
   const { course } = await open(page);
   await expect(course.getByRole('heading', { level: 1, name: 'Job sheet' })).toBeVisible();
   await expect.poll(async () => resume(await told(page, 'cmi.suspend_data')).done).toEqual(['mixing']);
+});
+
+test('what was done on another machine shows as done here', async ({ page }) => {
+  kept = { ...fresh, line: suspend({ done: ['mixing'], points: {} }), page: 'record/index.html' };
+  const { course } = await open(page);
+  await expect(course.getByRole('row', { name: /Mixing/ })).toContainText(/done/i);
+});
+
+test.describe('score and pass mark', () => {
+  const [first] = outcomes['what-the-ridges-are-for'];
+  for (const { points, status, words } of [
+    { points: 0.9, status: 'passed', words: 'Points so far 90 %. Passed.' },
+    { points: 0.6, status: 'incomplete', words: 'Points so far 60 %. Pass mark 80 %.' },
+  ])
+    test(`of ${points * 100} points in a hundred make it ${status}`, async ({ page }) => {
+      kept = { ...fresh, line: suspend({ done: ['what-the-ridges-are-for'], points: { [first]: points } }) };
+      const { launch } = await open(page);
+      await expect(launch.getByRole('status')).toContainText(words);
+      await expect.poll(() => told(page, 'cmi.core.lesson_status')).toBe(status);
+      expect(await told(page, 'cmi.core.score.raw')).toBe(String(points * 100));
+    });
+});
+
+test('on a machine that many learners share, each has a record of their own', async ({ page }) => {
+  kept = fresh;
+  const mine = await open(page);
+  await mine.course.locator('[data-finish] button').click();
+  await expect.poll(() => told(page, 'cmi.core.lesson_status')).toBe('completed');
+  kept = { ...fresh, learner: 'B-4' };
+  const theirs = await open(page);
+  await expect(theirs.launch.getByRole('status')).toContainText('0 of 1 module done.');
+  expect(await told(page, 'cmi.core.lesson_status')).toBe('incomplete');
+  kept = fresh;
+  await open(page);
+  await expect.poll(() => told(page, 'cmi.core.lesson_status')).toBe('completed');
 });

@@ -48,6 +48,31 @@ test('crew cards written in two tabs are all kept', async ({ context }) => {
   await expect(one.getByLabel('Heated floors')).toBeChecked();
 });
 
+test('a round that goes on in one tab goes on in the other', async ({ context }) => {
+  const [one, other] = await tabs(context, '/rounds/');
+  await one.getByRole('button', { name: 'Begin' }).click();
+  await expect(one.getByText(/Question 1 of/)).toBeVisible();
+  await other.goto(one.url());
+  await other.reload();
+  await expect(other.getByText(/Question 1 of/)).toBeVisible();
+  await one.getByRole('button', { name: 'Leave it out' }).click();
+  await one.getByRole('button', { name: 'Next question' }).click();
+  await expect(one.getByText(/Question 2 of/)).toBeVisible();
+  // What was answered there stands here with its reasons, and this tab goes on from it.
+  await other.getByRole('button', { name: 'Next question' }).click();
+  await expect(other.getByText(/Question 2 of/)).toBeVisible();
+});
+
+test('a job changed in another tab is offered, and taking it is a step that undo takes back', async ({ context }) => {
+  const [one, other] = await tabs(context, '/job/');
+  await one.getByLabel('Name of the job').fill('Mill Lane 4');
+  await other.getByLabel('Name of the job').fill('Weir House');
+  await one.getByRole('button', { name: 'Show that one' }).click();
+  await expect(one.getByLabel('Name of the job')).toHaveValue('Weir House');
+  await one.getByRole('button', { name: 'Undo' }).click();
+  await expect(one.getByLabel('Name of the job')).toHaveValue('Mill Lane 4');
+});
+
 test('guesses made by eye in two tabs are all counted', async ({ context }) => {
   const [one, other] = await tabs(context, '/eye/');
   await one.getByRole('button', { name: 'Count it' }).click();

@@ -92,9 +92,10 @@ describe('SCORM 1.2', () => {
   const line = suspend({ done: ['mixing'], points: { 'part-bag': 0.9 } });
   test('an open run-time takes what we say: status, score, suspend data, place, time', async () => {
     const api = new Scorm12API({ autocommit: false, logLevel: 5 });
+    api.loadFromJSON({ core: { student_id: 'A-17' } }, 'cmi');
     let clock = 0;
     const platform = scorm12Platform(api as unknown as Scorm12Api, () => clock);
-    expect(await platform.start()).toEqual({ line: '', page: '' });
+    expect(await platform.start()).toEqual({ line: '', page: '', learner: 'A-17' });
     expect(api.cmi.core.lesson_status).toBe('incomplete');
     await platform.report(
       { completion: 0.5, score: 0.4, complete: false, passed: false },
@@ -150,7 +151,7 @@ describe('the manifest', () => {
   test('of SCORM 1.2 holds to the schema of IMS Content Packaging 1.1.2, whatever the file names', () => {
     xmlRegisterFsInputProviders();
     const files = ['index.html', 'course/a & b <c>.html', 'course/it\'s "q".js'];
-    const text = scorm12Manifest({ title: 'Ridge & "Bed" <1>', files }) as string;
+    const text = scorm12Manifest({ title: 'Ridge & "Bed" <1>', name: 'course', files }) as string;
     const document = XmlDocument.fromString(text);
     // Both schemas at once: the manifest uses attributes of the second inside elements of the first.
     const both = `<xs:schema xmlns:xs="http://www.w3.org/2001/XMLSchema">

@@ -1,4 +1,4 @@
-import { openDB, type IDBPDatabase } from 'idb';
+import { openDB, type IDBPDatabase, type IDBPObjectStore } from 'idb';
 
 import { tabBell } from '@site/storage/other-tabs.ts';
 
@@ -20,6 +20,7 @@ export interface DeskStore {
 
 const NAME = 'ridge-to-bed.desk';
 const TABLE = 'book';
+type Table = IDBPObjectStore<unknown, [typeof TABLE], typeof TABLE, 'readwrite'>;
 
 function memoryStore(): DeskStore {
   const kept = new Map<string, unknown>();
@@ -49,11 +50,18 @@ function lastingStore(database: IDBPDatabase): DeskStore {
       return false;
     }
   };
+  /** Closed at once: a change that is still open when the page goes, by a reload a moment later, is thrown away. */
+  const inOneGo = async (change: (table: Table) => Promise<unknown>): Promise<void> => {
+    const going = database.transaction(TABLE, 'readwrite');
+    const changed = change(going.store);
+    going.commit();
+    await Promise.all([changed, going.done]);
+  };
   return {
     lasting: true,
     get: (key) => database.get(TABLE, key) as Promise<unknown>,
-    put: (key, value) => done(database.put(TABLE, value, key)),
-    eraseAll: () => done(database.clear(TABLE)),
+    put: (key, value) => done(inOneGo((table) => table.put(value, key))),
+    eraseAll: () => done(inOneGo((table) => table.clear())),
     onChange: others.answer,
   };
 }

@@ -1,6 +1,7 @@
 import { EYE_LEVELS, type EyeLevel } from '@quiz/eye/pulled-tile.ts';
 import type { Guess } from '@quiz/eye/score.ts';
 import { onOtherTab } from '@site/storage/other-tabs.ts';
+import { shelfName } from '@site/storage/shelf.ts';
 
 /** A kept guess with its tile. */
 export interface KeptGuess extends Guess {
@@ -35,7 +36,7 @@ function read(text: string | null): KeptGuess[] {
 
 export function keptGuesses(): KeptGuess[] {
   try {
-    return read(localStorage.getItem(KEY));
+    return read(localStorage.getItem(shelfName(KEY)));
   } catch {
     return [];
   }
@@ -43,12 +44,12 @@ export function keptGuesses(): KeptGuess[] {
 
 /** Calls back with all guesses when another tab has added to them or cleared them. @returns the function that stops it */
 export const onOthersGuesses = (hear: (guesses: KeptGuess[]) => void): (() => void) =>
-  onOtherTab(KEY, () => hear(keptGuesses()));
+  onOtherTab(shelfName(KEY), () => hear(keptGuesses()));
 
 /** @returns false when the browser kept nothing; the guesses then last as long as the page */
 export function keepGuesses(guesses: readonly KeptGuess[]): boolean {
   try {
-    localStorage.setItem(KEY, JSON.stringify(guesses.slice(-MOST)));
+    localStorage.setItem(shelfName(KEY), JSON.stringify(guesses.slice(-MOST)));
     return true;
   } catch {
     return false;

@@ -4,6 +4,8 @@ import { bank } from '@quiz/bank.ts';
 import { MODULES, type ModuleId } from '@quiz/modules.ts';
 import { listOf, oneOf, textUpTo, wholeFrom } from '@sim/input/fields.ts';
 import { read } from '@sim/input/read.ts';
+import { onOtherTab } from '@site/storage/other-tabs.ts';
+import { shelfName } from '@site/storage/shelf.ts';
 
 import type { Session } from './session.ts';
 
@@ -37,7 +39,7 @@ function sessionIn(value: unknown): Session | null {
 
 function readJson(key: string): unknown {
   try {
-    return JSON.parse(localStorage.getItem(key) ?? 'null') as unknown;
+    return JSON.parse(localStorage.getItem(shelfName(key)) ?? 'null') as unknown;
   } catch {
     return null;
   }
@@ -46,7 +48,7 @@ function readJson(key: string): unknown {
 /** @returns false when the browser kept nothing (storage closed or full); the round goes on without it. */
 function writeJson(key: string, value: unknown): boolean {
   try {
-    localStorage.setItem(key, JSON.stringify(value));
+    localStorage.setItem(shelfName(key), JSON.stringify(value));
     return true;
   } catch {
     return false;
@@ -61,11 +63,37 @@ export function keptRound(): Kept {
   return session ? { kind: 'round', session } : { kind: 'none' };
 }
 
+const nameOf = ({ bank: of, seed, mode, modules, items, templates }: Session): string =>
+  JSON.stringify([of, seed, mode, modules, items, templates]);
+
+/**
+ * Calls back when another tab of this browser went on with a round, or put one on the shelf or took it off.
+ * @param open the round that is open here, if one is
+ * @param further hears the same round with more answers than stand here
+ * @returns the function that stops it
+ */
+export const onOthersRound = (
+  open: () => Session | null,
+  further: (session: Session) => void,
+  other: () => void,
+): (() => void) =>
+  onOtherTab(shelfName(ROUND), () => {
+    const here = open();
+    const there = keptRound();
+    if (!here) other();
+    else if (
+      there.kind === 'round' &&
+      nameOf(there.session) === nameOf(here) &&
+      there.session.answers.length > here.answers.length
+    )
+      further(there.session);
+  });
+
 export const keepRound = (session: Session): boolean => writeJson(ROUND, session);
 
 export function dropRound(): void {
   try {
-    localStorage.removeItem(ROUND);
+    localStorage.removeItem(shelfName(ROUND));
   } catch {
     // Nothing was kept, so nothing is left.
   }

@@ -80,13 +80,14 @@ export function cmi5Platform(cmi5: Cmi5 = Cmi5.instance): Platform {
   return {
     start: async () => {
       await cmi5.initialize();
+      const learner = JSON.stringify(cmi5.getLaunchParameters().actor);
       try {
         const kept = await cmi5.xapi?.getState(state());
         const { line = '', page = '', said: before = [] } = (kept?.data ?? {}) as Kept;
         for (const one of before) said.add(one);
-        return { line, page };
+        return { line, page, learner };
       } catch {
-        return { line: '', page: '' }; // nothing was kept yet
+        return { line: '', page: '', learner }; // nothing was kept yet
       }
     },
     report: async (report, line, page) => {

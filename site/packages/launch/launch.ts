@@ -2,15 +2,18 @@
  * The outer page of a package: it alone talks to the learning platform; the course lives in the frame inside. The
  * learner's record is the course's own, read from the browser's database and told on as it changes.
  */
+import { finishModule } from '@site/storage/record/actions.ts';
 import { learnerRecord } from '@site/storage/record/record.ts';
+import { useShelfOf } from '@site/storage/shelf.ts';
 
+import { barText } from './bar.ts';
 import type { Platform } from './platform.ts';
 import { allModules, joined, noProgress, progressOf, reportOf, resume, suspend } from './progress.ts';
 import { findScorm12, scorm12Platform } from './scorm12.ts';
 
 const frame = document.querySelector('iframe');
-const note = document.querySelector('p');
-const { modules = '', pass = '80' } = document.body.dataset;
+const [alone, bar] = document.querySelectorAll('p');
+const { modules = '', pass = '' } = document.body.dataset;
 const chosen = allModules.filter((slug) => modules === '' || modules.split(',').includes(slug));
 const passShare = Number(pass) / 100;
 
@@ -31,23 +34,40 @@ function pageNow(): string {
   }
 }
 
+/** Where the learner begins: the page left last, else the first module that counts, else the course's own first page. */
+const firstPage = (page: string): string =>
+  /^[\w/-]+\.html$/.test(page) ? page : modules === '' ? 'index.html' : `lessons/${chosen[0]}/index.html`;
+
 async function begin(): Promise<void> {
   const platform = await platformHere();
-  const { line, page } = (await platform?.start()) ?? { line: '', page: '' };
+  const { line, page, learner } = (await platform?.start()) ?? { line: '', page: '', learner: '' };
+  useShelfOf(learner);
   const earlier = line === '' ? noProgress : resume(line);
-  if (frame) frame.src = /^[\w/-]+\.html$/.test(page) ? `course/${page}` : 'course/index.html';
   if (!platform) {
+    if (frame) frame.src = `course/${firstPage('')}`;
     // Opened without a platform: the course works, and says so to whoever set it up.
-    if (note) note.hidden = false;
+    if (alone) alone.hidden = false;
     return;
   }
+  const keeper = learnerRecord();
+  await keeper.ready;
+  // Done on another machine: the course shows it as done here too.
+  const here = progressOf(keeper.get().record).done;
+  for (const slug of earlier.done) if (!here.includes(slug)) await finishModule(keeper, slug, Date.now());
+  if (frame) frame.src = `course/${firstPage(page)}`;
+
   const tell = async (): Promise<void> => {
-    const progress = joined(earlier, progressOf(learnerRecord().get().record));
-    await platform.report(reportOf(progress, chosen, passShare), suspend(progress), pageNow());
+    const progress = joined(earlier, progressOf(keeper.get().record));
+    const report = reportOf(progress, chosen, passShare);
+    if (bar) {
+      bar.hidden = false;
+      bar.textContent = barText(report, modules === '' ? [] : chosen, chosen.length, passShare);
+    }
+    await platform.report(report, suspend(progress), pageNow());
   };
   // What does not get through is told again whole with the next change.
   const tellOn = (): void => void tell().catch(() => undefined);
-  learnerRecord().subscribe(tellOn);
+  keeper.subscribe(tellOn);
   frame?.addEventListener('load', tellOn);
   // Each change was told as it came; when the page goes there is time for one last word only.
   window.addEventListener('pagehide', () => void platform.end());

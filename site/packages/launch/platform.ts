@@ -6,6 +6,8 @@ export interface Resumed {
   readonly line: string;
   /** Page of the course last shown, relative to the course; empty on a first visit. */
   readonly page: string;
+  /** Who the learner is, in the platform's words; empty where it does not say. */
+  readonly learner: string;
 }
 
 /** A learning platform, whichever standard it speaks. */

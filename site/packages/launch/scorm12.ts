@@ -70,6 +70,7 @@ export function scorm12Platform(api: Scorm12Api, now: () => number): Platform {
       return Promise.resolve({
         line: api.LMSGetValue('cmi.suspend_data'),
         page: api.LMSGetValue('cmi.core.lesson_location'),
+        learner: api.LMSGetValue('cmi.core.student_id'),
       });
     },
     report: (report, line, page) => {

@@ -1,5 +1,7 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 
+import { shelfName } from '@site/storage/shelf.ts';
+
 import type { Answer, LearnerRecord, ModuleEntry, Prediction, RecordStore, ReviewCard } from './shape.ts';
 
 /** Raised with every change of the stores below; `upgrade` brings older ones along. */
@@ -28,7 +30,7 @@ const keyPaths: Record<RecordStore, string> = {
  * @throws when the browser keeps nothing (private windows of some, storage forbidden)
  */
 export function openRecord(displaced: () => void, ended: () => void): Promise<RecordDatabase> {
-  return openDB<Tables>(NAME, DATABASE_VERSION, {
+  return openDB<Tables>(shelfName(NAME), DATABASE_VERSION, {
     upgrade(database) {
       for (const store of Object.keys(keyPaths) as RecordStore[])
         if (!database.objectStoreNames.contains(store)) database.createObjectStore(store, { keyPath: keyPaths[store] });
@@ -60,6 +62,8 @@ export async function putAll(database: RecordDatabase, part: Partial<LearnerReco
   const puts: Promise<unknown>[] = [change.done];
   try {
     for (const store of stores) for (const entry of part[store] ?? []) puts.push(change.objectStore(store).put(entry));
+    // Closed at once: a change that is still open when the page goes is thrown away.
+    change.commit();
   } catch (problem) {
     // A put that is refused at once leaves the ones before it standing unless the whole is called off.
     change.abort();
