@@ -24,7 +24,7 @@ export interface Diagnosis {
 }
 
 /** How near the best an item must come to be drawn; it keeps two rounds from opening alike. */
-const NEAR_BEST = 0.93;
+const NEAR_BEST = 0.98;
 /** A template seen twice in a round is spent. */
 const MOST_TURNS = 2;
 /** Below this many bits a question tells nothing worth a learner's minute. */
@@ -40,10 +40,12 @@ const bitsOf = (beliefs: Beliefs, { key }: KeyedItem): number =>
 const doubt = (held: number): number =>
   held <= 0 || held >= 1 ? 0 : -held * Math.log2(held) - (1 - held) * Math.log2(1 - held);
 
-/** Only so many questions are made and weighed at a step: those whose ideas are most in doubt. */
-const WEIGHED = 40;
-/** Draws of each template that are weighed: one may offer other ideas than the next. */
-const DRAWS = 3;
+/** Only so many templates are weighed at a step, each by one draw: those whose ideas are most in doubt. */
+const WEIGHED = 60;
+/** So many of them are drawn again, since one draw may offer other ideas than the next. */
+const DRAWN_AGAIN = 14;
+/** Draws of each of those that are weighed. */
+const DRAWS = 8;
 /** Seeds of those draws stand so far apart that rounds of neighbouring numbers don't share them. */
 const DRAW_STEP = 7919;
 
@@ -53,18 +55,23 @@ function nextItem(bank: Bank, plan: DiagnosisPlan, beliefs: Beliefs, asked: Keye
   const turns = (id: string): number => asked.filter(({ item }) => item.ref.template === id).length;
   const held = heldChance(beliefs);
   const doubtOf = (ideas: readonly IdeaId[]): number => ideas.reduce((sum, idea) => sum + doubt(held[idea]), 0);
-  const candidates = bank.templates
+  const weigh = (id: string, draw: number): { id: string; keyed: KeyedItem; bits: number } => {
+    const keyed = compose(bank, { template: id, seed: plan.seed + draw * DRAW_STEP, slot }, plan.units);
+    // A question already asked in another dress tells the same slip again; count it for less.
+    return { id, keyed, bits: bitsOf(beliefs, keyed) * (turns(id) > 0 ? 0.8 : 1) };
+  };
+  const first = bank.templates
     .filter(({ ideas }) => ideas.length > 0)
     .filter(({ id, module }) => (plan.modules.length === 0 || plan.modules.includes(module)) && turns(id) < MOST_TURNS)
     .filter(({ id }) => asked.at(-1)?.item.ref.template !== id)
     .toSorted((a, b) => doubtOf(b.ideas) - doubtOf(a.ideas))
     .slice(0, WEIGHED)
-    .flatMap(({ id }) => Array.from({ length: DRAWS }, (_, n) => ({ id, seed: plan.seed + n * DRAW_STEP })))
-    .map(({ id, seed }) => {
-      const keyed = compose(bank, { template: id, seed, slot }, plan.units);
-      // A question already asked in another dress tells the same slip again; count it for less.
-      return { keyed, bits: bitsOf(beliefs, keyed) * (turns(id) > 0 ? 0.8 : 1) };
-    });
+    .map(({ id }) => weigh(id, 0))
+    .toSorted((a, b) => b.bits - a.bits);
+  const again = first
+    .slice(0, DRAWN_AGAIN)
+    .flatMap(({ id }) => Array.from({ length: DRAWS - 1 }, (_, n) => weigh(id, n + 1)));
+  const candidates = [...first, ...again];
   const best = Math.max(0, ...candidates.map(({ bits }) => bits));
   if (best < LEAST_BITS) return null;
   const near = candidates.filter(({ bits }) => bits >= NEAR_BEST * best);

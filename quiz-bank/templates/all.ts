@@ -30,6 +30,7 @@ import { whichLimit } from './flat-first/which-limit.ts';
 import { bagsForAFloor } from './how-much-to-buy/bags-for-a-floor.ts';
 import { coatInTheCount } from './how-much-to-buy/coat-in-the-count.ts';
 import { enoughOnTheTruck } from './how-much-to-buy/enough-on-the-truck.ts';
+import { litresOnTheFloor } from './how-much-to-buy/litres-on-the-floor.ts';
 import { powderFromTheBed } from './how-much-to-buy/powder-from-the-bed.ts';
 import { tilesOnAFloor } from './how-much-to-buy/tiles-on-a-floor.ts';
 import { whichTakesMost } from './how-much-to-buy/which-takes-most.ts';
@@ -37,6 +38,7 @@ import { halfBond } from './large-tile-and-panels/half-bond.ts';
 import { howItIsSet } from './large-tile-and-panels/how-it-is-set.ts';
 import { howManyTimesShorter } from './large-tile-and-panels/how-many-times-shorter.ts';
 import { jointForARunningBond } from './large-tile-and-panels/joint-for-a-running-bond.ts';
+import { linesOfAPlan } from './large-tile-and-panels/lines-of-a-plan.ts';
 import { notchForLargeTile } from './large-tile-and-panels/notch-for-large-tile.ts';
 import { panelLifted } from './large-tile-and-panels/panel-lifted.ts';
 import { enoughWater } from './mixing/enough-water.ts';
@@ -60,6 +62,7 @@ import { sameMortar } from './reading-a-notch/same-mortar.ts';
 import { wornTeeth } from './reading-a-notch/worn-teeth.ts';
 import { howFar } from './setting/how-far.ts';
 import { oneStroke } from './setting/one-stroke.ts';
+import { putItRight } from './setting/put-it-right.ts';
 import { roomInTheJoint } from './setting/room-in-the-joint.ts';
 import { stripesOnTheBack } from './setting/stripes-on-the-back.ts';
 import { whatItComesTo } from './setting/what-it-comes-to.ts';
@@ -116,6 +119,7 @@ export const templates: readonly Template[] = [
   whichPatchesPass,
   howFar,
   oneStroke,
+  putItRight,
   roomInTheJoint,
   stripesOnTheBack,
   whatItComesTo,
@@ -163,6 +167,7 @@ export const templates: readonly Template[] = [
   howItIsSet,
   howManyTimesShorter,
   jointForARunningBond,
+  linesOfAPlan,
   notchForLargeTile,
   panelLifted,
   cureInTheCold,
@@ -173,6 +178,7 @@ export const templates: readonly Template[] = [
   bagsForAFloor,
   coatInTheCount,
   enoughOnTheTruck,
+  litresOnTheFloor,
   powderFromTheBed,
   tilesOnAFloor,
   whichTakesMost,

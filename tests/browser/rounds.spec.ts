@@ -112,7 +112,7 @@ test('a round put aside is there again after a reload, and what was missed can b
 });
 
 test('the units may be switched until something is answered; then the round keeps its own', async ({ page }) => {
-  await page.goto(`rounds/#seed=${SEED}&items=5&mode=mixed`);
+  await page.goto(`rounds/#seed=${SEED}&items=5&mode=mixed&modules=2`);
   await expect(page.getByRole('heading', { name: 'Question 1 of 5' })).toBeVisible();
   const before = await page.locator('.question').innerText();
   await page.locator('.head-tools input[value="metric"]').check({ force: true });
@@ -124,6 +124,15 @@ test('the units may be switched until something is answered; then the round keep
   await page.locator('.head-tools input[value="imperial"]').check({ force: true });
   await expect(page.getByText('This round stays in millimetres')).toBeVisible();
   expect(await page.locator('.question').innerText()).toBe(second);
+});
+
+test('a round’s link opened while the page is already there begins that round', async ({ page }) => {
+  await page.goto('rounds/');
+  await expect(page.getByRole('button', { name: 'Begin' })).toBeVisible();
+  await page.evaluate((seed) => (location.hash = `seed=${seed}&items=5&mode=mixed&units=metric`), SEED);
+  await expect(page.getByRole('heading', { name: 'Question 1 of 5' })).toBeVisible();
+  // It is asked as the link says, though the page is in inches.
+  await expect(page.getByText('This round stays in millimetres')).toBeVisible();
 });
 
 test('the map of wrong ideas is readable', async ({ page }) => {

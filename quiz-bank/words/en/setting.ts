@@ -24,6 +24,44 @@ export const setting: Record<string, Words> = {
       'Along its own ridges the tile mostly slides on their tops: {along}. Across, the same stroke would have added {across}.',
     'why-model': 'Figures of a model, for mortar that holds a ridge.',
   },
+  'setting/put-it-right': {
+    'parked-0':
+      'You lift the first {tile} tile of the morning. Straight stripes on its back, as far apart as the teeth, and open valleys between them. The mortar is wet and new.',
+    'parked-1':
+      'A {tile} tile was set down and left. It comes up with one wet stripe for each ridge, straight and even; the floor between them is bare.',
+    'swirled-0':
+      'You lift the first {tile} tile. It was moved well. The ridges under it run in arcs, and round patches of its back are bare, each closed on every side. The mortar is wet and new.',
+    'swirled-1':
+      'A helper combs in loops and works each {tile} tile well. The one you lift has bare eyes all over its back. The mortar is wet and new.',
+    'skinned-0':
+      'The last {tile} tile of a long straight stretch comes up with a clean back. You touch the next ridge: no mortar on the finger. What is in the bucket is soft and new.',
+    'skinned-1':
+      'Straight ridges wait for the next {tile} tile. A fingertip comes away from them clean. The mortar in the bucket is new and soft.',
+    'stiff-0':
+      'For {tile} tile you mixed a batch {age} ago; the bag gives it {pot}. It drags and tears behind the teeth, and a tile lifted at once is hardly wet.',
+    'stiff-1':
+      'The mortar crumbles as you comb for {tile} tile. It was mixed {age} ago. Its pot life on the bag is {pot}.',
+    ask: 'What puts it right?',
+    move: 'Press and move it across the ridges',
+    straight: 'Scrape off and comb straight, one way',
+    fresh: 'Scrape off and comb again from the bucket',
+    mix: 'Throw the batch away and mix anew',
+    press: 'Press every tile down with more weight',
+    bigger: 'Take the next bigger notch, for more mortar',
+    along: 'Push it back and forth along the ridges',
+    coat: 'Coat the backs, then they are covered',
+    rest: 'Nothing: the rest of the back makes up',
+    swirl: 'Comb in half circles, that spreads it',
+    water: 'Loosen the mortar with a splash of water',
+    looks: 'Nothing: to look at, the mortar is good',
+    'why-parked':
+      'There is mortar enough and it is wet. Nobody drove the ridges into the valleys: press, and move across.',
+    'why-swirled':
+      'Arcs close on themselves and keep their air, however well the tile is worked. Straight ridges let it out.',
+    'why-skinned':
+      'The ridges have a skin and wet nothing any more. What is in the bucket is still good: scrape off, comb again.',
+    'why-stiff': 'The batch is past its time and has begun to set. Neither water nor weight brings it back.',
+  },
   'setting/room-in-the-joint': {
     story:
       'Tile goes down on ridges from a {notch} trowel, the joints are {joint}, and the neighbours are already set. The tile is dropped in its place.',

@@ -23,7 +23,7 @@ export const quantityRules = ruleTable({
   },
   'mortar.water': {
     title: 'Mixing water',
-    says: 'A kilogram of powder takes {least} to {most} of water; the sheet of the product gives the figure.',
+    says: 'Powder takes {least} to {most} of water; the sheet of the product gives the figure.',
     values: { least: measure(0.2, 'L/kg'), most: measure(0.3, 'L/kg') },
     source: published('Two data sheets from the European market'),
     disagreement: 'A white one takes up to 0.35; North American bags are said to take 0.21 to 0.27, from memory.',

@@ -63,8 +63,8 @@ export function keptRound(): Kept {
   return session ? { kind: 'round', session } : { kind: 'none' };
 }
 
-const nameOf = ({ bank: of, seed, mode, modules, items, templates }: Session): string =>
-  JSON.stringify([of, seed, mode, modules, items, templates]);
+const nameOf = ({ bank: of, seed, mode, modules, items, units, templates }: Session): string =>
+  JSON.stringify([of, seed, mode, modules, items, units, templates]);
 
 /**
  * Calls back when another tab of this browser went on with a round, or put one on the shelf or took it off.

@@ -10,6 +10,9 @@ export function roundLink({ seed, items, mode, modules, units }: Session): strin
   return fields.toString();
 }
 
+/** Whether such a part says which units its round is asked in. */
+export const namesUnits = (hash: string): boolean => new URLSearchParams(hash.replace(/^#/, '')).has('units');
+
 /** Reads such a part; null when it names no round. One that names no units is asked in the reader's. */
 export function readRoundLink(hash: string, reader: UnitSystem): Session | null {
   const fields = new URLSearchParams(hash.replace(/^#/, ''));
