@@ -41,7 +41,7 @@ const doubt = (held: number): number =>
   held <= 0 || held >= 1 ? 0 : -held * Math.log2(held) - (1 - held) * Math.log2(1 - held);
 
 /** Only so many templates are weighed at a step, each by one draw: those whose ideas are most in doubt. */
-const WEIGHED = 60;
+const WEIGHED = 90;
 /** So many of them are drawn again, since one draw may offer other ideas than the next. */
 const DRAWN_AGAIN = 14;
 /** Draws of each of those that are weighed. */

@@ -25,6 +25,7 @@ import { whatToDoNextTime } from './finding-the-cause/what-to-do-next-time.ts';
 import { bedOverADip } from './flat-first/bed-over-a-dip.ts';
 import { bedWithinItsMortar } from './flat-first/bed-within-its-mortar.ts';
 import { flatEnough } from './flat-first/flat-enough.ts';
+import { stopTheJob } from './flat-first/stop-the-job.ts';
 import { whereToWork } from './flat-first/where-to-work.ts';
 import { whichLimit } from './flat-first/which-limit.ts';
 import { bagsForAFloor } from './how-much-to-buy/bags-for-a-floor.ts';
@@ -145,6 +146,7 @@ export const templates: readonly Template[] = [
   bedOverADip,
   bedWithinItsMortar,
   flatEnough,
+  stopTheJob,
   whereToWork,
   whichLimit,
   glassOnItsBed,

@@ -43,6 +43,34 @@ export const flatFirst: Record<string, Words> = {
     'why-patch':
       'Inside the limit or not, the mortar is not what makes a floor flat: patch first and set in an even bed.',
   },
+  'flat-first/stop-the-job': {
+    'story-dip':
+      '{tile} tile is to go on a slab this morning. Under a bar of {over} one place is {dip} low. The bucket is mixed and the helper has the trowel in his hand.',
+    'story-contact':
+      'Half of a shower wall is set in {tile} tile. Three were lifted: {shares} bonded. The backs had been coated, and all of them sound alike.',
+    'story-offset':
+      '{tile} tile lies ready for a hall. The drawing shifts each row by {shift}. There is no mock-up, and the bow was measured well inside its standard.',
+    ask: 'What do you say?',
+    'mend-dip': 'Stop, and patch the low place first',
+    'mend-contact': 'Stop, too little of each back is bonded',
+    'mend-offset': 'Stop, shift the rows by a third at most',
+    mortar: 'Go on, the bed takes up the difference',
+    notch: 'Go on with the next bigger notch',
+    chart: 'Go on, the chart has a notch for this tile',
+    most: 'Go on, taken all together it is good',
+    eighty: 'Go on, it is all over {eighty}',
+    coat: 'Go on, with the coat every back is full',
+    tap: 'Go on, none of them rings hollow',
+    half: 'Go on, half always looks right',
+    allowed: 'Go on, the standard allows them their bow',
+    push: 'Go on, a firm push takes out any lip',
+    'why-dip':
+      'Under this tile {allowed} in {over} is the most. A bed thick in one place shrinks more there; patch, let it cure, then set.',
+    'why-contact':
+      'On average {mean}; in a shower {asked} is asked. A coat that met no bed and a solid sound don’t add to it.',
+    'why-offset':
+      'Tile this long is shifted by a third at most unless a mock-up was approved: at half, crown meets low ends.',
+  },
   'flat-first/where-to-work': {
     story:
       'A slab for large tile, read under a straightedge of {over}. Each square shows how far it is above (+) or below (−) the line. The limit is {limit}.',
