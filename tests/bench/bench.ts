@@ -10,6 +10,7 @@ import { benchPageSection } from './bench-page.ts';
 import { buildsSection } from './builds.ts';
 import { inChromium } from './chromium.ts';
 import { deskSection } from './desk.ts';
+import { framesSection } from './frames.ts';
 import { marchSection } from './marches.ts';
 import { pagesSection } from './pages.ts';
 import { learnersSection, makingSection } from './questions.ts';
@@ -25,6 +26,7 @@ const parts: Record<string, Part> = {
   march: marchSection,
   worker: workerSection,
   'bench-page': benchPageSection,
+  frames: framesSection,
   pages: pagesSection,
   making: makingSection,
   learners: learnersSection,

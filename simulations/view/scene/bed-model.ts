@@ -219,7 +219,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
         tileField.mesh.visible = pulled;
       }
       stand();
-      slice();
+      if (moved) slice();
     },
     setPose: (next) => {
       const wasDown = pose.lift === 0 && pose.turn === 0;
@@ -228,6 +228,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
       if (wasDown !== (next.lift === 0 && next.turn === 0)) slice();
     },
     setTileShown: (shown) => {
+      if (shown === tileShown) return;
       tileShown = shown;
       stand();
       slice();
@@ -254,6 +255,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
       stand();
     },
     setCut: (next) => {
+      if (next?.along === cut?.along && next?.atMm === cut?.atMm) return;
       cut = next;
       slice();
     },

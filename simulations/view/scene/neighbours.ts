@@ -29,6 +29,7 @@ export function makeNeighbours(first: ViewPalette): Neighbours {
   }
   for (const mesh of sides) mesh.castShadow = true;
   let edges: Plane[] = [];
+  let shaped: TileSetup | null = null;
   let cut: Plane[] = [];
   const clip = (): void => {
     for (const material of [glaze, body]) material.clippingPlanes = [...edges, ...cut];
@@ -45,7 +46,10 @@ export function makeNeighbours(first: ViewPalette): Neighbours {
     group,
     setPalette,
     lay: (tile, back, heightMm, plan) => {
-      drop();
+      // Their shape is the tile's; only how high they lie changes from picture to picture.
+      const sameShape = tile === shaped;
+      shaped = tile;
+      if (!sameShape) drop();
       const long = tile.lengthMm + NEIGHBOUR_JOINT_MM;
       const wide = tile.widthMm + NEIGHBOUR_JOINT_MM;
       const places: [number, number][] = [
@@ -54,8 +58,10 @@ export function makeNeighbours(first: ViewPalette): Neighbours {
         [(1 - NEIGHBOUR_OFFSET) * long, wide],
       ];
       places.forEach(([x, y], n) => {
-        tops[n]!.geometry = tileFace(tile, back, 'top');
-        sides[n]!.geometry = tileFace(tile, back, 'sides');
+        if (!sameShape) {
+          tops[n]!.geometry = tileFace(tile, back, 'top');
+          sides[n]!.geometry = tileFace(tile, back, 'sides');
+        }
         for (const mesh of [tops[n]!, sides[n]!]) mesh.position.set(x, heightMm, -y);
       });
       edges = [

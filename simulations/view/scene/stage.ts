@@ -43,8 +43,8 @@ export interface Stage {
   quality: () => Quality;
   /** Holds one setting instead of the measured one. */
   holdQuality: (quality: Quality) => void;
-  /** Pictures drawn so far, and what the graphics hold: for tests of steadiness. */
-  counts: () => { pictures: number; geometries: number; textures: number };
+  /** Pictures drawn so far, what the graphics hold, and what the last picture asked of them, its shadows included. */
+  counts: () => { pictures: number; geometries: number; textures: number; calls: number; triangles: number };
   dispose: () => void;
 }
 
@@ -61,6 +61,8 @@ const MOST_STILL_RATIO = 4;
 export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
   const renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true, powerPreference: 'high-performance' });
   renderer.setClearAlpha(0);
+  // Counted over all the panes of a picture.
+  renderer.info.autoReset = false;
   renderer.localClippingEnabled = true;
   renderer.shadowMap.enabled = true;
   renderer.shadowMap.type = PCFShadowMap;
@@ -113,6 +115,7 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
 
   const draw = (): void => {
     fitCanvas();
+    renderer.info.reset();
     camera.aspect = aspect();
     camera.near = Math.max(2, orbit.distanceMm * 0.05);
     camera.updateProjectionMatrix();
@@ -260,7 +263,11 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
       applyQuality();
       changed();
     },
-    counts: () => ({ pictures, geometries: renderer.info.memory.geometries, textures: renderer.info.memory.textures }),
+    counts: () => {
+      const { geometries, textures } = renderer.info.memory;
+      const { calls, triangles } = renderer.info.render;
+      return { pictures, geometries, textures, calls, triangles };
+    },
     dispose: () => {
       cancelAnimationFrame(asked);
       watch.disconnect();

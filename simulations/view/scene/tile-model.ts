@@ -145,6 +145,7 @@ export function makeTile(first: ViewPalette): TileModel {
       dress();
     },
     setLook: (next) => {
+      if (next === look) return;
       look = next;
       dress();
     },
