@@ -3,7 +3,7 @@ import { evenOut, spreadOut } from './bead.ts';
 import type { TileWindow } from './map/tile-window.ts';
 
 /** A part of a joint stands this many times as high as the mean of its joint at most. */
-const HIGHEST = 1.4;
+const HIGHEST = 1.2;
 
 /** First and one-past-last of a run of lines. */
 type Run = [from: number, to: number];
@@ -20,21 +20,24 @@ function runs(from: number, to: number, holds: (line: number) => boolean): Run[]
   return found;
 }
 
-/** Levels one stretch of a joint: what stands in it is spread along it and lies even across it. */
-function levelStretch(mortarMm: Float32Array, cellMm: number, along: Run, across: Run, cell: Cell): void {
-  const strip = new Float64Array(along[1] - along[0]);
-  for (let n = along[0]; n < along[1]; n++)
-    for (let k = across[0]; k < across[1]; k++) strip[n - along[0]]! += mortarMm[cell(n, k)]!;
+type Cell = (along: number, across: number) => number;
+
+/** Levels one joint over the lines it runs through: what stands in it is spread along it and lies even across it. */
+function levelJoint(mortarMm: Float32Array, cellMm: number, lines: readonly number[], across: Run, cell: Cell): void {
+  const strip = new Float64Array(lines.length);
+  lines.forEach((line, n) => {
+    for (let k = across[0]; k < across[1]; k++) strip[n]! += mortarMm[cell(line, k)]!;
+  });
   spreadOut(strip, cellMm);
   evenOut(strip, (HIGHEST * strip.reduce((sum, height) => sum + height, 0)) / strip.length);
-  for (let n = along[0]; n < along[1]; n++)
-    for (let k = across[0]; k < across[1]; k++) mortarMm[cell(n, k)] = strip[n - along[0]]! / (across[1] - across[0]);
+  lines.forEach((line, n) => {
+    for (let k = across[0]; k < across[1]; k++) mortarMm[cell(line, k)] = strip[n]! / (across[1] - across[0]);
+  });
 }
-type Cell = (along: number, across: number) => number;
 
 /**
  * Mortar in the joints of a sheet of pieces, levelled in place: the solver keeps it in the cell where it came up, and
- * paste does not stand in needles. Its volume is the solver's in each stretch of joint; how it lies is drawn.
+ * paste does not stand in needles. Its volume is the solver's in each joint; how it lies is drawn.
  */
 export function levelJoints({ columns, cellMm, gapMm, mortarMm }: BedFrame, window: TileWindow): void {
   const { fromColumn, toColumn, fromRow, toRow } = window;
@@ -49,9 +52,11 @@ export function levelJoints({ columns, cellMm, gapMm, mortarMm }: BedFrame, wind
   };
   const upright = runs(fromColumn, toColumn, bareColumn);
   const level = runs(fromRow, toRow, bareRow);
-  const pieces = runs(fromColumn, toColumn, (column) => !upright.some(([from, to]) => column >= from && column < to));
-  for (const joint of upright)
-    levelStretch(mortarMm, cellMm, [fromRow, toRow], joint, (row, column) => row * columns + column);
-  for (const joint of level)
-    for (const piece of pieces) levelStretch(mortarMm, cellMm, piece, joint, (column, row) => row * columns + column);
+  // Where two joints cross, what stands there is the upright one's.
+  const rows = Array.from({ length: toRow - fromRow }, (_, n) => fromRow + n);
+  const between = Array.from({ length: toColumn - fromColumn }, (_, n) => fromColumn + n).filter(
+    (column) => !upright.some(([from, to]) => column >= from && column < to),
+  );
+  for (const joint of upright) levelJoint(mortarMm, cellMm, rows, joint, (row, column) => row * columns + column);
+  for (const joint of level) levelJoint(mortarMm, cellMm, between, joint, (column, row) => row * columns + column);
 }

@@ -23,15 +23,20 @@ function slabCorners(lengthMm: number, widthMm: number): Place[] {
 const sizes = fc.tuple(fc.integer({ min: 100, max: 1500 }), fc.integer({ min: 100, max: 1000 }));
 
 describe('what a view frames', () => {
-  test('the whole slab stands in the picture of the bench and of both faces, whatever its shape', () => {
+  test('the whole slab stands in the picture of the bench, low, from the side and of both faces, whatever its shape', () => {
     fc.assert(
       fc.property(sizes, fc.double({ min: 0.35, max: 3, noNaN: true }), ([lengthMm, widthMm], aspect) => {
-        for (const name of ['bench', 'open'] as const) {
+        for (const name of ['bench', 'low', 'side', 'open'] as const) {
           const orbit = namedView(name, { lengthMm, widthMm, cutAlong: null }, aspect);
           expect(orbit.target[2]).toBe(0);
           const places = slabCorners(lengthMm, widthMm).map((corner) => seen(orbit, aspect, corner));
           const most = Math.max(...places.flatMap(({ x, y }) => [Math.abs(x), Math.abs(y)]));
           expect(most).toBeLessThanOrEqual(1);
+          // In the middle both ways: as much room above as below, and to the left as to the right.
+          for (const axis of ['x', 'y'] as const) {
+            const along = places.map((place) => place[axis]);
+            expect(Math.max(...along) + Math.min(...along)).toBeCloseTo(0, 3);
+          }
           // As near as that allows: something touches the margin.
           expect(most).toBeGreaterThan(0.93);
         }

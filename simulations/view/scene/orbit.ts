@@ -41,6 +41,8 @@ type Place = readonly [x: number, y: number, height: number];
 
 /** Air left round what a view frames, as a share of the picture's half. */
 const MARGIN = 0.04;
+/** Halvings that find the middle to a millionth of the picture. */
+const HALVINGS = 24;
 
 /**
  * The nearest eye in a direction from which every place lies inside the picture (exact for a perspective: each place
@@ -63,7 +65,18 @@ export function framing(azimuthDeg: number, elevationDeg: number, places: readon
   const across = bounds([right, tall * aspect]);
   const upright = bounds([up, tall]);
   const far = Math.max(across.far, upright.far);
-  const [a, b] = [(across.low + across.high) / 2, (upright.low + upright.high) / 2];
+  /** The shift that leaves as much room on both sides from that far: of the slope that would just be filled. */
+  const middle = (axis: Place, widest: number): number => {
+    let [least, most] = [0, widest];
+    for (let turn = 0; turn < HALVINGS; turn++) {
+      const slope = (least + most) / 2;
+      if (bounds([axis, slope]).far > far) least = slope;
+      else most = slope;
+    }
+    const { low, high } = bounds([axis, most]);
+    return (low + high) / 2;
+  };
+  const [a, b] = [middle(right, tall * aspect), middle(up, tall)];
   // The same eye, looking at the place where its middle ray meets the floor: there one turns about.
   const height = a * right[2] + b * up[2];
   const down = height / Math.sin(elevation);
@@ -89,7 +102,6 @@ function closePlan(lengthMm: number, widthMm: number): SlabPlan {
  */
 export function namedView(name: ViewName, subject: Subject, aspect: number): Orbit {
   const { lengthMm, widthMm } = subject;
-  const half = Math.hypot(lengthMm, widthMm) / 2;
   const { left, right, near, far, deep } = subject.close ? closePlan(lengthMm, widthMm) : slabPlan(lengthMm, widthMm);
   const corners = (low: number, high: number, back: number): Place[] =>
     [left, right].flatMap((x) => [near, back].flatMap((y) => [low, high].map((height): Place => [x, y, height])));
@@ -105,11 +117,11 @@ export function namedView(name: ViewName, subject: Subject, aspect: number): Orb
     case 'bench':
       return framing(narrow ? -14 : -24, narrow ? 46 : 36, corners(-deep, 0, subject.close ? -near : far), aspect);
     case 'low':
-      return at(-38, 9, half * 0.62, [0, -widthMm * 0.12, 0]);
+      return framing(-38, 9, corners(-deep, 0, far), aspect);
     case 'above':
       return framing(0, 89, corners(0, 0, -near), aspect);
     case 'side':
-      return at(78, 12, half * 0.8, [0, 0, 0]);
+      return framing(78, 12, corners(-deep, 0, far), aspect);
     case 'open':
       return framing(-12, 54, corners(-deep, 0, far), aspect);
     case 'cut':

@@ -87,6 +87,8 @@ export function makeTile(first: ViewPalette): TileModel {
     mesh.castShadow = true;
     mesh.receiveShadow = true;
   }
+  // Nothing stands over the face: what it would receive is the grain of the shadow map.
+  top.receiveShadow = false;
   const materials = [glaze, body, back, contact, line];
   let look: TileLook = 'solid';
   let painted = false;
