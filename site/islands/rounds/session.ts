@@ -2,7 +2,7 @@ import type { UnitSystem } from '@sim/units/format.ts';
 import { bank } from '@quiz/bank.ts';
 import { type Beliefs, namedIdeas } from '@quiz/engine/beliefs.ts';
 import { compose } from '@quiz/engine/compose.ts';
-import { replayDiagnosis } from '@quiz/engine/diagnose.ts';
+import { answerDiagnosis, type Diagnosis, type DiagnosisPlan, openDiagnosis } from '@quiz/engine/diagnose.ts';
 import type { ItemRef, KeyedItem } from '@quiz/engine/item.ts';
 import { type Mark, markAnswer } from '@quiz/engine/mark.ts';
 import { roundRefs } from '@quiz/engine/round.ts';
@@ -40,11 +40,24 @@ export interface Standing {
 const reviewRefs = ({ templates, seed }: Session): ItemRef[] =>
   templates.map((template, slot) => ({ template, seed, slot }));
 
+/** The diagnosing round last asked for: each question is weighed once, not again with every answer after it. */
+let last: { plan: string; answers: readonly string[]; found: Diagnosis } | null = null;
+
+function diagnosisOf(plan: DiagnosisPlan, answers: readonly string[]): Diagnosis {
+  const name = JSON.stringify(plan);
+  const known = last?.plan === name && last.answers.every((answer, at) => answer === answers[at]) ? last : null;
+  const found = answers
+    .slice(known?.answers.length ?? 0)
+    .reduce((now, answer) => answerDiagnosis(bank, plan, now, answer), known?.found ?? openDiagnosis(bank, plan));
+  last = { plan: name, answers: [...answers], found };
+  return found;
+}
+
 /** Where a round stands: items, marks and the next question, made anew from seed and answers. */
 export function standing(session: Session): Standing {
   const { seed, modules, answers, units } = session;
   if (session.mode === 'diagnosing') {
-    const { asked, next, beliefs } = replayDiagnosis(bank, { seed, modules, most: session.items, units }, answers);
+    const { asked, next, beliefs } = diagnosisOf({ seed, modules, most: session.items, units }, answers);
     const marks = asked.map((keyed, at) => markAnswer(keyed, answers[at] ?? ''));
     return { asked, marks, next, total: session.items, beliefs, named: namedIdeas(beliefs) };
   }
