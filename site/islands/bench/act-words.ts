@@ -45,3 +45,9 @@ export function actSays(action: BedAction, setup: BedSetup, units: UnitSystem): 
       return does.lift;
   }
 }
+
+/** How the laid tile stands, in a sentence: by what was done to it. */
+export function setSays(setup: BedSetup, units: UnitSystem): string {
+  const last = setup.actions.at(-1);
+  return words.steps.setSays(setup.actions.length, last ? actSays(last, setup, units) : '');
+}

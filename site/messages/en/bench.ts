@@ -7,6 +7,8 @@ import type { StrokeRead } from '@site/islands/bench/stroke.ts';
 import { benchAfter } from './bench-after.ts';
 import { benchControls } from './bench-controls.ts';
 
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
 /** Words of the setting bench. */
 export const bench = {
   title: 'Setting bench',
@@ -20,10 +22,12 @@ export const bench = {
     guess: 'Guess',
     pull: 'Pull',
     combSays: 'Pick how the mortar is combed, or draw it with the trowel. Then set the tile.',
-    setSays: (acts: number) =>
+    setSays: (acts: number, last: string) =>
       acts === 0
         ? 'The tile rests on the ridges by its own weight. Push it or slide it; then pull it.'
-        : `The tile is down and has been worked ${acts === 1 ? 'once' : `${acts} times`}. Push, slide or tap it more if you like; then pull it.`,
+        : acts === 1
+          ? `The tile is down. Done to it so far: ${lowerFirst(last)}. Push, slide or tap it more if you like; then pull it.`
+          : `The tile is down. Done to it so far: ${acts} things, the last: ${lowerFirst(last)}. Do more if you like; then pull it.`,
     guessSays: 'How much of the back will be bonded? Commit to a number before you look.',
     pullSays: 'The tile is over. Dark is mortar that took; bare clay never met it.',
     found: (share: string, guess: string) =>
