@@ -2,6 +2,9 @@ import { defaultSetup } from '@sim/bed/defaults.ts';
 import type { BedAction, BedSetup } from '@sim/bed/types.ts';
 import { inches } from '@sim/units/length.ts';
 
+/** Eight cells to the pitch of a quarter-inch notch, the narrowest of the lessons' figures: within a point of finer ones. */
+export const LESSON_CELL_MM = inches(1 / 16);
+
 /** A lesson's small tile, 150 mm square: computed in a frame or two, so that a control answers at once. */
 export function smallBed(change: Partial<BedSetup> = {}): BedSetup {
   const base = defaultSetup();
@@ -16,7 +19,7 @@ export function smallBed(change: Partial<BedSetup> = {}): BedSetup {
       angleDeg: 60,
       wearMm: 0,
     },
-    cellMm: 1,
+    cellMm: LESSON_CELL_MM,
     ...change,
   };
 }

@@ -25,7 +25,6 @@ export const figure: LiveFigure = {
     trowel: { ...base.trowel, angleDeg: 45 },
     mortar: { ...base.mortar, yieldPa: 700 },
     actions: [press(PUSH_N), slide(0, 6, PUSH_N, 1)],
-    cellMm: 1.25,
   },
   controls: [
     {

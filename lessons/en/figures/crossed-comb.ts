@@ -3,8 +3,8 @@ import type { BedSetup, CombPattern } from '@sim/bed/types.ts';
 import { press, slide, smallBed } from '@site/lessons/small-bed.ts';
 import type { LiveFigure } from '@site/lessons/live-figure.ts';
 
-const LIGHT_N = 40;
-const HARD_N = 80;
+const LIGHT_N = 20;
+const HARD_N = 40;
 const TRAVEL_MM = 6;
 const base = smallBed();
 
@@ -25,7 +25,6 @@ export const figure: LiveFigure = {
     ...base,
     trowel: { ...base.trowel, depthMm: inches(1 / 4) },
     mortar: { ...base.mortar, yieldPa: 900 },
-    cellMm: 1,
   },
   controls: [
     {

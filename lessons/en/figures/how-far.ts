@@ -33,7 +33,6 @@ export const figure: LiveFigure = {
     ...base,
     trowel: { ...base.trowel, widthMm: inches(1 / 2), depthMm: inches(1 / 2), toothMm: inches(1 / 2) },
     mortar: { ...base.mortar, yieldPa: 700 },
-    cellMm: 1.25,
   },
   controls: [
     {
