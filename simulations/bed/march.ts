@@ -133,10 +133,10 @@ export function march(grid: BedGrid, terms: MarchTerms): void {
         const p = pressure[n]!;
         for (let side = 0; side < 4; side += 1) {
           const next = side === 0 ? n - 1 : side === 1 ? n + 1 : side === 2 ? n - columns : n + columns;
-          // Empty and open cells stand at nought and below, so they are never higher.
+          const s = state[next]!;
+          if (s < FULL) continue;
           const before = pressure[next]!;
           if (before <= p) continue;
-          const s = state[next]!;
           const rise = climb / gap[next]!;
           if (before === Infinity) {
             // Reached for the first time: from here alone. Other sides have their say when they are taken.
