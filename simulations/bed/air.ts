@@ -1,9 +1,13 @@
 import { type BedGrid, EMPTY, FULL } from './grid.ts';
+import { frontDistance } from './fronts.ts';
 import { FIRST_POCKET, labelVoids } from './label-voids.ts';
 import { spanOf } from './layout.ts';
 
 /** Normal atmosphere, Pa (standard atmosphere). */
 export const ATMOSPHERE_PA = 101_325;
+
+/** Air that can bear no more than this share of a load before it breaks out does not stop a tile. */
+const LITTLE = 0.1;
 
 /** The air under the tile, by label. */
 export interface BedAir {
@@ -18,6 +22,8 @@ export interface BedAir {
   gaugePa: Float64Array;
   /** Pressure at which the air breaks out, Pa; known after the march. */
   boundPa: Float64Array;
+  /** Space in each that was open to the tile's edge before the last step, mm (over one cell). */
+  fresh: Float64Array;
   /** Cells of each, while there are pockets. */
   cells: Float64Array;
   /** Times air broke out through mortar. */
@@ -31,6 +37,7 @@ export const makeAir = (): BedAir => ({
   room: new Float64Array(FIRST_POCKET),
   gaugePa: new Float64Array(FIRST_POCKET),
   boundPa: new Float64Array(FIRST_POCKET),
+  fresh: new Float64Array(FIRST_POCKET),
   cells: new Float64Array(FIRST_POCKET),
   bursts: 0,
 });
@@ -48,7 +55,8 @@ function roomByLabel(grid: BedGrid, label: Uint16Array, room: Float64Array): Flo
 }
 
 /** Hands each pocket the air that was in its place before. */
-function handOn(grid: BedGrid, air: BedAir, before: Uint16Array, roomBefore: Float64Array, amount: Float64Array): void {
+function handOn(grid: BedGrid, air: BedAir, before: Uint16Array, roomBefore: Float64Array, found: BedAir): void {
+  const { amount, fresh } = found;
   const { state, gap, mortar, label } = grid;
   const [first, past] = spanOf(grid);
   for (let n = first; n < past; n += 1) {
@@ -57,6 +65,7 @@ function handOn(grid: BedGrid, air: BedAir, before: Uint16Array, roomBefore: Flo
     const room = Math.max(0, gap[n]! - mortar[n]!);
     const held = old >= FIRST_POCKET && roomBefore[old]! > 0 ? air.amount[old]! / roomBefore[old]! : ATMOSPHERE_PA;
     amount[label[n]!] = amount[label[n]!]! + held * room;
+    if (old < FIRST_POCKET) fresh[label[n]!] = fresh[label[n]!]! + room;
   }
 }
 
@@ -89,11 +98,12 @@ export function findVoids(grid: BedGrid, air: BedAir): BedAir {
     room: new Float64Array(count),
     gaugePa: new Float64Array(count),
     boundPa: new Float64Array(count),
+    fresh: new Float64Array(count),
     cells: new Float64Array(count),
     bursts: air.bursts,
   };
   if (found.pockets === 0) return found;
-  handOn(grid, air, labelsBefore, roomBefore, found.amount);
+  handOn(grid, air, labelsBefore, roomBefore, found);
   countCells(grid, found.cells);
   return found;
 }
@@ -111,12 +121,15 @@ export function pressAir(grid: BedGrid, air: BedAir): void {
 }
 
 /** What the mortar round an empty cell resists with at the least, Pa; nothing round it resists without end. */
-function leastRound({ state, pressure, gap, columns, cellMm }: BedGrid, n: number, yieldPa: number): number {
+function leastRound(grid: BedGrid, n: number, yieldPa: number): number {
+  const { state, pressure, gap, columns, cellMm } = grid;
   let least = Infinity;
   for (let side = 0; side < 4; side += 1) {
-    const next = side === 0 ? n - 1 : side === 1 ? n + 1 : side === 2 ? n - columns : n + columns;
+    const step = side === 0 ? -1 : side === 1 ? 1 : side === 2 ? -columns : columns;
+    const next = n + step;
     if (state[next]! < FULL) continue;
-    const resists = pressure[next]! + (yieldPa * cellMm) / gap[next]!;
+    // The air stands at the front, which has crossed a part of this cell.
+    const resists = pressure[next]! + (2 * yieldPa * cellMm * frontDistance(grid, n, n - step)) / gap[next]!;
     if (resists < least) least = resists;
   }
   return least;
@@ -125,9 +138,10 @@ function leastRound({ state, pressure, gap, columns, cellMm }: BedGrid, n: numbe
 /**
  * Lets air out where it beats the mortar round it: the march from the other fronts has reached the pocket's own edge
  * at less than the pocket's pressure, so the path between can be pushed aside. What is left stands at that pressure.
+ * @returns what the air bears less than before, N: pockets behind lean on those that burst, and may burst next
  */
-export function burstPockets(grid: BedGrid, air: BedAir, yieldPa: number): void {
-  if (air.pockets === 0) return;
+export function burstPockets(grid: BedGrid, air: BedAir, yieldPa: number): number {
+  if (air.pockets === 0) return 0;
   const { label, state } = grid;
   const [first, past] = spanOf(grid);
   const bound = air.boundPa.fill(Infinity);
@@ -137,12 +151,33 @@ export function burstPockets(grid: BedGrid, air: BedAir, yieldPa: number): void 
     const resists = leastRound(grid, n, yieldPa);
     if (resists < bound[name]!) bound[name] = resists;
   }
+  const area = grid.cellMm * grid.cellMm * 1e-6;
+  let lost = 0;
   for (let name = FIRST_POCKET; name < air.count; name += 1) {
     if (air.gaugePa[name]! <= bound[name]!) continue;
+    lost += (air.gaugePa[name]! - bound[name]!) * air.cells[name]! * area;
     air.gaugePa[name] = bound[name]!;
     air.amount[name] = (bound[name]! + ATMOSPHERE_PA) * air.room[name]!;
     air.bursts += 1;
   }
+  return lost;
+}
+
+/**
+ * What pockets that closed in a step might bear beyond what they do, N: they are taken to close at its end, and might
+ * have closed at its beginning.
+ * @param fallMm fall of the tile in the step
+ */
+export function lateN(grid: BedGrid, air: BedAir, fallMm: number): number {
+  const area = grid.cellMm * grid.cellMm * 1e-6;
+  let force = 0;
+  for (let name = FIRST_POCKET; name < air.count; name += 1) {
+    const part = air.room[name]! > 0 ? Math.min(1, air.fresh[name]! / air.room[name]!) : 0;
+    if (part === 0) continue;
+    const missed = (part * ATMOSPHERE_PA * fallMm * air.cells[name]!) / air.room[name]!;
+    force += Math.max(0, Math.min(missed, air.boundPa[name]! - air.gaugePa[name]!)) * air.cells[name]! * area;
+  }
+  return force;
 }
 
 /**
@@ -166,5 +201,5 @@ export function airStep(grid: BedGrid, air: BedAir, spareN: number): number {
     most += spare * cells[name]! * area;
     stiffness += ((air.gaugePa[name]! + ATMOSPHERE_PA) * cells[name]! * cells[name]! * squeezed * area) / room;
   }
-  return most < 0.5 * spareN ? Infinity : (0.5 * spareN) / stiffness;
+  return most < LITTLE * spareN ? Infinity : (0.5 * spareN) / stiffness;
 }

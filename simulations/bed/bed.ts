@@ -12,6 +12,13 @@ import type { BedSetup } from './types.ts';
 /** End term of a squeezed ridge, in yield stresses (Hill's slip-line loads fit 3/2, from memory; see MODEL.md). */
 export const END_TERM = 1.5;
 
+/**
+ * Where bursts take more than this share of the load from the air, the pressures are found again, for pockets behind
+ * lean on those that burst; so often at the most.
+ */
+const BURST_SHARE = 0.003;
+const MOST_BURSTS = 12;
+
 /** One bed being worked: the grid and what stands about it. */
 export interface Bed {
   setup: BedSetup;
@@ -92,14 +99,20 @@ export function startBed(setup: BedSetup, afterComb?: (grid: BedGrid) => void): 
 /** Finds full cells, voids and their air, the pressure at yield, and the load the bed bears as it lies. */
 export function measure(bed: Bed): void {
   const { grid, terms } = bed;
-  const changed = classify(grid, bed.sliding ? TOUCHED | FRESH : TOUCHED);
+  const touched = bed.sliding ? TOUCHED | FRESH : TOUCHED;
+  const changed = classify(grid, touched);
   if (bed.setup.physics.air) {
     if (changed > 0) bed.air = findVoids(grid, bed.air);
+    else bed.air.fresh.fill(0);
     pressAir(grid, bed.air);
     terms.gaugePa = bed.air.gaugePa;
   }
   march(grid, terms);
-  if (bed.setup.physics.air) burstPockets(grid, bed.air, terms.yieldPa);
+  if (bed.setup.physics.air)
+    for (let n = 0; burstPockets(grid, bed.air, terms.yieldPa) > BURST_SHARE * bed.load.forceN && n < MOST_BURSTS; n += 1) {
+      classify(grid, touched);
+      march(grid, terms);
+    }
   bed.load = bedLoad(grid, terms);
 }
 

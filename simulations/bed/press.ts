@@ -1,5 +1,6 @@
 import { airStep } from './air.ts';
 import { type Bed, closingStep, sinkBy } from './bed.ts';
+import { keep, takeBack } from './undo.ts';
 
 /** Sand grains hold the tile up below this, mm: some grains of the coarsest sand (grain sizes from memory). */
 export const GRAIN_STOP_MM = 0.5;
@@ -10,6 +11,9 @@ const MOST_STEPS = 400;
 /** The load is met within this share, its place within this share of the side. */
 const LOAD_SHARE = 0.004;
 const PLACE_SHARE = 0.01;
+/** A step that bears more than this over the load is taken back and halved, down to this share of the gap. */
+const OVER_SHARE = 0.02;
+const FINEST_STEP = 3e-4;
 /** Air may take up this share of the load in a step that only evens the moments. */
 const SPARE_SHARE = 0.05;
 /** A load this far off its place (shares of both sides together) is beyond the middle of the tile: the far side rises. */
@@ -104,6 +108,8 @@ export interface PressHooks {
 export function press(bed: Bed, applied: Applied, hooks: PressHooks = {}): void {
   let last = 0;
   let stiffness = 0;
+  /** The tile may fall this much and no more before it bears well over the load, mm. */
+  let bracket = Infinity;
   for (let n = 0; n < MOST_STEPS; n += 1) {
     const { forceN, meanGap, leastGap, contactMm2 } = bed.load;
     const enough = forceN >= applied.forceN * (1 - LOAD_SHARE);
@@ -115,6 +121,7 @@ export function press(bed: Bed, applied: Applied, hooks: PressHooks = {}): void 
       last === 0 || enough ? FIRST_STEP * meanGap : 2 * last,
       leastGap / 2,
       closingStep(bed),
+      bracket / 2,
       hooks.mostSink?.() ?? Infinity,
       airStep(bed.grid, bed.air, Math.max(lack, SPARE_SHARE * applied.forceN)),
     );
@@ -124,13 +131,21 @@ export function press(bed: Bed, applied: Applied, hooks: PressHooks = {}): void 
     const motion = motionOf(bed, sink, slopes, most, mostRise(bed, applied, slopes));
     const { centreX, centreY } = bed.load;
     const fall = motion.sink - motion.slopeX * centreX - motion.slopeY * centreY;
+    const before = bracket <= FINEST_STEP * meanGap ? null : keep(bed);
     sinkBy(bed, motion.sink, motion.slopeX, motion.slopeY);
+    const down = deepest(bed, motion);
+    if (before && bed.load.forceN > Math.max(applied.forceN, forceN) * (1 + OVER_SHARE)) {
+      takeBack(bed, before);
+      bracket = down;
+      continue;
+    }
+    bracket = before ? bracket - down : Infinity;
     const gained = bed.load.forceN - forceN;
     if (fall > 0.2 * most) {
       const found = gained / (fall * contactMm2 * 1e-6);
       stiffness = Math.min(Math.max(found, stiffness / 3), stiffness * 10);
     }
-    last = Math.max(deepest(bed, motion), 1e-4 * meanGap);
+    last = Math.max(down, 1e-4 * meanGap);
     if (hooks.onStep?.(motion) === true) break;
   }
 }

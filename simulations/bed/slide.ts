@@ -1,9 +1,10 @@
 import { direction } from '../numbers/plain.ts';
-import { airStep } from './air.ts';
+import { airStep, lateN } from './air.ts';
 import { type Bed, closingStep, sinkBy } from './bed.ts';
 import { frontGain, type RateByAngle, type SlideField } from './front-gain.ts';
 import { type Applied, balancing, GRAIN_STOP_MM, motionOf, press } from './press.ts';
 import { slideRate } from './slide-law.ts';
+import { keep, takeBack } from './undo.ts';
 
 const ANGLES = 12;
 /**
@@ -19,6 +20,10 @@ const ON_AIR = 0.02;
 /** What is left of a path is gone in one step when the tile would fall by less than this share of the gap. */
 const STILL = 0.002;
 const MOST_STEPS = 2000;
+/** A step that ends on air is taken back and shortened, down to a fall of this share of the gap. */
+const FINEST_STEP = 5e-4;
+const OVER_SHARE = 0.02;
+const LATE_SHARE = 0.05;
 /** Nearer to the plastic load than this the tile is pressed, not slid down. */
 const MOST_LOAD = 0.97;
 
@@ -44,6 +49,10 @@ function roundRates(rates: RateByAngle): RateByAngle {
   return new Float64Array(ANGLES + 1).fill(sum / turns);
 }
 
+/** Air bears more than the load, or lanes have closed on so much of it that it matters when in the step they did. */
+const isTooFar = (bed: Bed, { forceN }: Applied, sink: number): boolean =>
+  bed.load.airN > forceN * (1 + OVER_SHARE) || lateN(bed.grid, bed.air, sink) > LATE_SHARE * forceN;
+
 export interface Slide {
   applied: Applied;
   field: SlideField;
@@ -62,6 +71,7 @@ export interface Slide {
 export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean = () => false): void {
   const { applied, field } = how;
   let gone = 0;
+  let shorter = 1;
   bed.sliding = true;
   for (let n = 0; n < MOST_STEPS && gone < how.pathMm - 1e-9; n += 1) {
     if (applied.forceN > bed.load.forceN * 1.01) press(bed, applied);
@@ -90,13 +100,21 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
     );
     const left = how.pathMm - gone;
     const furthest = (onAir ? FRONT_STEP_ON_AIR : FRONT_STEP) / gain.fastest;
-    const step = fall * left < STILL * load.meanGap ? left : Math.min(left, furthest, most / fall);
+    const whole = fall * left < STILL * load.meanGap ? left : Math.min(left, furthest, most / fall);
+    const step = whole * shorter;
     // A front widens evenly with the path, so one over the gap grows evenly too: exact for ridges over any step.
     const sink = (fall * step) / (1 + (fall * step) / load.meanGap);
     const stiffness = (3 * load.forceN) / (load.contactMm2 * 1e-6 * load.meanGap);
     const slopes = balancing(bed, applied, stiffness, load.forceN);
     const motion = motionOf(bed, sink, slopes, 2 * sink, 0);
+    const before = bed.setup.physics.air && sink > FINEST_STEP * load.meanGap ? keep(bed) : null;
     sinkBy(bed, motion.sink, motion.slopeX, motion.slopeY);
+    if (before && isTooFar(bed, applied, motion.sink)) {
+      takeBack(bed, before);
+      shorter *= 0.25;
+      continue;
+    }
+    shorter = Math.min(1, 2 * shorter);
     gone += step;
     bed.slidMm += step;
     if (onStep(gone)) break;
