@@ -155,7 +155,8 @@ export function burstPockets(grid: BedGrid, air: BedAir, yieldPa: number): numbe
   let lost = 0;
   for (let name = FIRST_POCKET; name < air.count; name += 1) {
     if (air.gaugePa[name]! <= bound[name]!) continue;
-    lost += (air.gaugePa[name]! - bound[name]!) * air.cells[name]! * area;
+    // A pocket squeezed to nothing within a step would seem to lose without end; what counts is what it can hold.
+    lost += Math.min(air.gaugePa[name]! - bound[name]!, bound[name]!) * air.cells[name]! * area;
     air.gaugePa[name] = bound[name]!;
     air.amount[name] = (bound[name]! + ATMOSPHERE_PA) * air.room[name]!;
     air.bursts += 1;

@@ -109,17 +109,20 @@ export function measure(bed: Bed): void {
   }
   march(grid, terms);
   if (bed.setup.physics.air)
-    for (let n = 0; burstPockets(grid, bed.air, terms.yieldPa) > BURST_SHARE * bed.load.forceN && n < MOST_BURSTS; n += 1) {
+    for (
+      let n = 0;
+      burstPockets(grid, bed.air, terms.yieldPa) > BURST_SHARE * bed.load.forceN && n < MOST_BURSTS;
+      n += 1
+    ) {
       classify(grid, touched);
       march(grid, terms);
     }
   bed.load = bedLoad(grid, terms);
 }
 
-/** Moves the tile down by `sink` at its centre and by the slopes, then lets the mortar find its new place. */
-export function sinkBy(bed: Bed, sink: number, slopeX: number, slopeY: number): void {
-  const { grid } = bed;
-  const { gap, columns, rim, tileColumns, tileRows, cellMm, originMm } = grid;
+/** Moves the tile down by `sink` at its centre and by the slopes; mortar stays where it is. */
+export function lowerTile(bed: Bed, sink: number, slopeX: number, slopeY: number): void {
+  const { gap, columns, rim, tileColumns, tileRows, cellMm, originMm } = bed.grid;
   for (let row = rim; row < rim + tileRows; row += 1) {
     const start = row * columns + rim;
     const fall = sink - slopeY * (originMm[1] + row * cellMm);
@@ -129,8 +132,13 @@ export function sinkBy(bed: Bed, sink: number, slopeX: number, slopeY: number): 
   bed.height -= sink;
   bed.slopeX += slopeX;
   bed.slopeY += slopeY;
+}
+
+/** Moves the tile as `lowerTile` does, then lets the mortar find its new place. */
+export function sinkBy(bed: Bed, sink: number, slopeX: number, slopeY: number): void {
+  lowerTile(bed, sink, slopeX, slopeY);
   // The last march's way downhill still serves; so the load is of the bed as it lies after the mortar has moved.
-  bed.outSum += route(grid, bed.terms);
+  bed.outSum += route(bed.grid, bed.terms);
   measure(bed);
   bed.steps += 1;
 }

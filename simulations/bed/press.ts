@@ -12,7 +12,7 @@ const MOST_STEPS = 400;
 const LOAD_SHARE = 0.004;
 const PLACE_SHARE = 0.01;
 /** A step that bears more than this over the load is taken back and halved, down to this share of the gap. */
-const OVER_SHARE = 0.02;
+const OVER_SHARE = 0.05;
 const FINEST_STEP = 3e-4;
 /** Air may take up this share of the load in a step that only evens the moments. */
 const SPARE_SHARE = 0.05;

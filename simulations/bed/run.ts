@@ -56,7 +56,8 @@ export function runBed(setup: BedSetup, hooks: BedHooks = {}): BedRun {
       shown = bed.steps;
       hooks.onFrame(bedFrame(bed, number, offset));
     });
-    settle(bed);
+    // What a lift has parted is not moved on.
+    if (!lift) settle(bed);
     history.push({
       action: number,
       coverage: coverage(bed),

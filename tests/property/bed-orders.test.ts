@@ -27,6 +27,18 @@ describe('orders of pressed beds, each over 300', { timeout: 300_000 }, () => {
     });
   });
 
+  it('so does a warped tile pushed off its middle, where the comb leaves the lanes open', () => {
+    check((draw) => {
+      const pattern = draw.pattern === 'crossed' ? 'straight' : draw.pattern;
+      const setup = setupOf({ ...enlarged(draw, 8), pattern, slides: false });
+      const { trowel, mortar } = setup;
+      const here = covered(setup);
+      expectOrder(here, covered({ ...setup, trowel: { ...trowel, depthMm: trowel.depthMm * 1.3 } }), 'deeper');
+      expectOrder(here, covered(pushed(setup, 1.5)), 'more force');
+      expectOrder(covered({ ...setup, mortar: { ...mortar, yieldPa: mortar.yieldPa * 1.5 } }), here, 'stiffer');
+    });
+  });
+
   it('a coat that fills the relief of the back covers no less than the bare back', () => {
     check((draw) => {
       const setup = setupOf({ ...enlarged(level(draw), 8), slides: false });

@@ -66,7 +66,7 @@ function setup(told: ReliefSetup | null, butterMm: number): BedSetup {
   Object.assign(base.tile, { lengthMm: 200, widthMm: 150 }, told && { relief: told });
   base.trowel = { ...base.trowel, widthMm: 6.35, depthMm: 6.35, toothMm: 6.35 };
   base.butterMm = butterMm;
-  base.actions = [{ do: 'press', forceN: 60, atX: 0, atY: 0 }];
+  base.actions = [{ do: 'press', forceN: 100, atX: 0, atY: 0 }];
   return base;
 }
 
