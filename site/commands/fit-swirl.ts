@@ -15,9 +15,9 @@ const spread = (errors: readonly number[]): number =>
   Math.sqrt(errors.reduce((sum, error) => sum + error * error, 0) / errors.length);
 const mean = (errors: readonly number[]): number => errors.reduce((sum, error) => sum + error, 0) / errors.length;
 
-/** Steps of one value at a time, halved when none betters the fit: five values and a smooth error need no more. */
+/** Steps of one value at a time, halved when none betters the fit: four values and a smooth error need no more. */
 function fit(pairs: readonly SwirlPair[]): SwirlCost {
-  let best: SwirlCost = { from: 150, to: 450, pressed: 0.4, moved: 0.2, breaks: 0.2 };
+  let best: SwirlCost = { from: 150, to: 450, pressed: 0.4, breaks: 0.5 };
   let least = spread(offBy(pairs, best));
   for (let step = 0.5; step > 1e-3;) {
     let better = false;

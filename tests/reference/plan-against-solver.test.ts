@@ -126,8 +126,8 @@ describe('the cost of a swirl on beds held out of the fit', () => {
 });
 
 /**
- * What a swirl costs was read off other beds than these. Swirls differ from hand to hand by some points, so two are run
- * and averaged; the law then lies within ten points of the solver, and never above what straight ridges come to.
+ * What a swirl costs was read off other beds than these. Swirls differ from hand to hand by some points, so four are run
+ * and averaged; the law then lies within twice what the rule says of the solver, and never above what straight ridges come to.
  */
 describe('the cost of a swirl against the solver', () => {
   const quarter = { width: 1 / 4, depth: 1 / 4, yieldPa: 450, bowMm: [0, 0] as [number, number] };
@@ -148,7 +148,9 @@ describe('the cost of a swirl against the solver', () => {
   ];
   const apart: number[] = [];
   test.each(beds)('%s', (_, one) => {
-    const swirls = [4, 5].map((seed) => solved(one, { pattern: 'swirl', seed }, { cellMm: (2 * one.width * IN) / 8 }));
+    const swirls = [4, 5, 6, 7].map((seed) =>
+      solved(one, { pattern: 'swirl', seed }, { cellMm: (2 * one.width * IN) / 8 }),
+    );
     const straight = reckoned(one);
     const swirled = swirledCoverage(straight, {
       lengthMm: one.lengthMm,
@@ -156,10 +158,10 @@ describe('the cost of a swirl against the solver', () => {
       pitchMm: 2 * one.width * IN,
       slideMm: one.strokeMm * one.strokes,
     });
-    const difference = swirled - (swirls[0]! + swirls[1]!) / 2;
+    const difference = swirled - swirls.reduce((sum, swirl) => sum + swirl, 0) / swirls.length;
     apart.push(difference);
     expect(swirled).toBeLessThanOrEqual(straight);
-    expect(Math.abs(difference)).toBeLessThan(0.1);
+    expect(Math.abs(difference)).toBeLessThan(2 * valueOf('model.swirl', 'spread'));
   });
   test('and not one-sided: the mean of all lies within five points', () => {
     expect(apart).toHaveLength(beds.length);

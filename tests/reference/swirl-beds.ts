@@ -32,7 +32,7 @@ function drawn(chance: () => number): BedSetup {
   const slide: BedAction = {
     do: 'slide',
     forceN,
-    strokeMm: between(2, 8),
+    strokeMm: between(2, 12),
     strokes: chance() < 0.5 ? 1 : 3,
     directionDeg: 0,
     speedMmS: 20,

@@ -8,12 +8,11 @@ export interface SwirledBed {
   slideMm: number;
 }
 
-/** What a swirl costs: sizes of tile in mm between which it begins to tell, shares lost, pitches of slide that break it. */
+/** What a swirl costs: sizes of tile in mm between which it begins to tell, the share lost, pitches of slide that halve it. */
 export interface SwirlCost {
   from: number;
   to: number;
   pressed: number;
-  moved: number;
   breaks: number;
 }
 
@@ -21,14 +20,13 @@ const ruledCost = (): SwirlCost => ({
   from: valueOf('model.swirl', 'from'),
   to: valueOf('model.swirl', 'to'),
   pressed: valueOf('model.swirl', 'pressed'),
-  moved: valueOf('model.swirl', 'moved'),
   breaks: valueOf('model.swirl', 'breaks'),
 });
 
 /**
  * Coverage on swirled ridges, 0…1, from what straight ones would have come to. A swirl closes its valleys: air that
  * would have left along them carries the tile, the more the further it is to an edge and the further the ridges have
- * closed; moving the tile breaks most of the pockets open. Fitted to runs of the bed solver by `npm run fit`, which
+ * closed; the further the tile is moved the more of the pockets break open. Fitted to runs of the bed solver by `npm run fit`, which
  * prints how far it is off; it does not hold for tiles much over 2 ft.
  * @param straight coverage of the same bed combed straight, 0…1
  * @param cost what a swirl costs, from the rules unless it is being fitted
@@ -41,7 +39,6 @@ export function swirledCoverage(
   // Area over half the girth: how far inside the tile its back lies on the whole.
   const wide = (2 * lengthMm * widthMm) / (lengthMm + widthMm);
   const size = Math.min(1, Math.max(0, (wide - cost.from) / (cost.to - cost.from)));
-  const still = Math.exp(-slideMm / (cost.breaks * pitchMm));
-  const lost = cost.moved + (cost.pressed - cost.moved) * still;
+  const lost = cost.pressed / (1 + slideMm / (cost.breaks * pitchMm));
   return straight * (1 - size * lost * straight ** 2);
 }
