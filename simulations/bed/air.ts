@@ -6,6 +6,9 @@ import { spanOf } from './layout.ts';
 /** Normal atmosphere, Pa (standard atmosphere). */
 export const ATMOSPHERE_PA = 101_325;
 
+/** Air this near to where it breaks out is there: which side rounding leaves it on must not matter, Pa. */
+const LEVEL_PA = 0.01;
+
 /** Air that can bear no more than this share of a load before it breaks out does not stop a tile. */
 const LITTLE = 0.1;
 
@@ -154,7 +157,7 @@ export function burstPockets(grid: BedGrid, air: BedAir, yieldPa: number): numbe
   const area = grid.cellMm * grid.cellMm * 1e-6;
   let lost = 0;
   for (let name = FIRST_POCKET; name < air.count; name += 1) {
-    if (air.gaugePa[name]! <= bound[name]!) continue;
+    if (air.gaugePa[name]! <= bound[name]! + LEVEL_PA) continue;
     // A pocket squeezed to nothing within a step would seem to lose without end; what counts is what it can hold.
     lost += Math.min(air.gaugePa[name]! - bound[name]!, bound[name]!) * air.cells[name]! * area;
     air.gaugePa[name] = bound[name]!;
@@ -198,7 +201,7 @@ export function airStep(grid: BedGrid, air: BedAir, spareN: number): number {
   for (let name = FIRST_POCKET; name < air.count; name += 1) {
     const room = air.room[name]!;
     const spare = air.boundPa[name]! - air.gaugePa[name]!;
-    if (room <= 0 || spare <= 0) continue;
+    if (room <= 0 || spare <= LEVEL_PA) continue;
     most += spare * cells[name]! * area;
     stiffness += ((air.gaugePa[name]! + ATMOSPHERE_PA) * cells[name]! * cells[name]! * squeezed * area) / room;
   }
