@@ -20,7 +20,8 @@ export function answer(message: ToWorker, post: (reply: FromWorker, handOver: Ar
         },
       }),
       onProgress: (share) => {
-        if (share >= told + PROGRESS_STEP) {
+        // The end is told however little came since the share told last.
+        if (share >= told + PROGRESS_STEP || (share === 1 && told < 1)) {
           told = share;
           post({ kind: 'progress', id, share }, []);
         }
