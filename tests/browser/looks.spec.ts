@@ -5,13 +5,6 @@
  */
 import { expect, type Page, test } from '@playwright/test';
 
-import { drawsAsKept } from '../../site/commands/browser.mjs';
-
-test.skip(
-  () => !drawsAsKept(),
-  'The pictures are kept from Chromium’s headless shell; the whole browser draws letters otherwise.',
-);
-
 /** A Monday morning, so that days on cards and records stand still. */
 const NOW = new Date('2027-03-01T08:00:00');
 

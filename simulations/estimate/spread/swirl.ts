@@ -26,8 +26,8 @@ const ruledCost = (): SwirlCost => ({
 /**
  * Coverage on swirled ridges, 0…1, from what straight ones would have come to. A swirl closes its valleys: air that
  * would have left along them carries the tile, the more the further it is to an edge and the further the ridges have
- * closed; the further the tile is moved the more of the pockets break open. Fitted to runs of the bed solver by `npm run fit`, which
- * prints how far it is off; it does not hold for tiles much over 2 ft.
+ * closed; the further the tile is moved the more of the pockets break open. Fitted to runs of the bed solver by
+ * `npm run fit`, which prints how far it is off; it does not hold for tiles much over 2 ft.
  * @param straight coverage of the same bed combed straight, 0…1
  * @param cost what a swirl costs, from the rules unless it is being fitted
  */

@@ -1,12 +1,13 @@
 /** The bench's picture by itself: what one picture asks of the script and of the graphics at each setting. */
 import { defaultActions, defaultSetup } from '@sim/bed/defaults.ts';
 import type { BedSetup } from '@sim/bed/types.ts';
-import { LIGHT_PALETTE } from '@sim/view/palette.ts';
 import { levelRim } from '@sim/view/rim.ts';
-import { openBenchView, type BedShown } from '@sim/view/scene/bench-view.ts';
+import type { BedShown } from '@sim/view/scene/bench-view.ts';
 import { QUALITIES, type Quality } from '@sim/view/scene/quality.ts';
 import { createBedRunner } from '@sim/worker/client.ts';
 import { withCells } from '@site/islands/bench/start-setup.ts';
+
+import { benchCanvas } from './bench-canvas.ts';
 
 export interface FrameAsked {
   tile: Partial<BedSetup['tile']>;
@@ -37,17 +38,7 @@ function leaveGraphicsOut(): void {
 }
 
 const PICTURES = 60;
-const canvas = document.createElement('canvas');
-canvas.style.cssText = 'width: 880px; height: 440px';
-document.body.append(canvas);
-const nothing = (): void => undefined;
-const view = openBenchView(canvas, LIGHT_PALETTE, {
-  onLost: nothing,
-  onRestored: nothing,
-  onQuality: nothing,
-  onHold: nothing,
-  tool: () => null,
-});
+const view = benchCanvas(880, 440);
 const runner = createBedRunner();
 
 let lastMs = 0;
@@ -70,7 +61,7 @@ window.frameCost = async ({ tile, quality, panes }) => {
   const setup = defaultSetup();
   Object.assign(setup.tile, tile);
   setup.actions = [{ ...defaultActions.press }];
-  const { frame } = await runner.run(withCells(setup), { onFrame: nothing });
+  const { frame } = await runner.run(withCells(setup), { onFrame: () => undefined });
   const bed: BedShown = {
     setup,
     frame: levelRim(frame),

@@ -1,10 +1,11 @@
 /** The bench's picture by itself on a small canvas, with beds from the worker: for tests of what it leaves behind. */
 import { defaultSetup } from '@sim/bed/defaults.ts';
 import type { BedSetup } from '@sim/bed/types.ts';
-import { LIGHT_PALETTE } from '@sim/view/palette.ts';
-import { type BedShown, openBenchView } from '@sim/view/scene/bench-view.ts';
+import type { BedShown } from '@sim/view/scene/bench-view.ts';
 import { QUALITIES } from '@sim/view/scene/quality.ts';
 import { createBedRunner } from '@sim/worker/client.ts';
+
+import { benchCanvas } from './bench-canvas.ts';
 
 export interface Held {
   pictures: number;
@@ -19,17 +20,7 @@ declare global {
   }
 }
 
-const canvas = document.createElement('canvas');
-canvas.style.cssText = 'width: 96px; height: 64px';
-document.body.append(canvas);
-const nothing = (): void => undefined;
-const view = openBenchView(canvas, LIGHT_PALETTE, {
-  onLost: nothing,
-  onRestored: nothing,
-  onQuality: nothing,
-  onHold: nothing,
-  tool: () => null,
-});
+const view = benchCanvas(96, 64);
 // What is held does not hang on how finely it is drawn, the time does.
 view.holdQuality({ ...QUALITIES[0]!, shadowTexels: 64 });
 view.setStill(true);
@@ -58,7 +49,7 @@ const drawn = async (): Promise<void> => {
 window.showBeds = async (count, from) => {
   for (let n = from; n < from + count; n += 1) {
     const setup = bed(n);
-    const { frame } = await runner.run(setup, { onFrame: nothing });
+    const { frame } = await runner.run(setup, { onFrame: () => undefined });
     const shown: BedShown = {
       setup,
       frame,
