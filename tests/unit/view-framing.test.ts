@@ -27,7 +27,7 @@ describe('what a view frames', () => {
     fc.assert(
       fc.property(sizes, fc.double({ min: 0.35, max: 3, noNaN: true }), ([lengthMm, widthMm], aspect) => {
         for (const name of ['bench', 'low', 'side', 'open'] as const) {
-          const orbit = namedView(name, { lengthMm, widthMm, cutAlong: null }, aspect);
+          const orbit = namedView(name, { lengthMm, widthMm, cut: null, turned: false }, aspect);
           expect(orbit.target[2]).toBe(0);
           const places = slabCorners(lengthMm, widthMm).map((corner) => seen(orbit, aspect, corner));
           const most = Math.max(...places.flatMap(({ x, y }) => [Math.abs(x), Math.abs(y)]));
@@ -42,6 +42,46 @@ describe('what a view frames', () => {
         }
       }),
     );
+  });
+
+  test('of a cut bed the part that is left is framed, and from above a tile turned over with its bed', () => {
+    const shape = { lengthMm: 600, widthMm: 300, turned: false };
+    const { left, right, near, far, deep } = slabPlan(600, 300);
+    const corners = (x: number[], y: number[]): Place[] =>
+      x.flatMap((one) => y.flatMap((two) => [-deep, 0].map((height): Place => [one, two, height])));
+    const widest = (orbit: Orbit, places: Place[]): number =>
+      Math.max(...places.map((place) => seen(orbit, 1.6, place)).flatMap(({ x, y }) => [Math.abs(x), Math.abs(y)]));
+    for (const name of ['low', 'side', 'open'] as const) {
+      const along = namedView(name, { ...shape, cut: { along: 'length', atMm: 40 } }, 1.6);
+      expect(widest(along, corners([left, right], [40, far]))).toBeCloseTo(0.96, 2);
+      const across = namedView(name, { ...shape, cut: { along: 'width', atMm: -60 } }, 1.6);
+      expect(widest(across, corners([left, -60], [near, far]))).toBeCloseTo(0.96, 2);
+      // The tile turned over is not cut with its bed.
+      const turned = namedView(name, { ...shape, turned: true, cut: { along: 'width', atMm: -60 } }, 1.6);
+      expect(widest(turned, corners([left, right], [near, far]))).toBeCloseTo(0.96, 2);
+    }
+    const above = namedView('above', { ...shape, cut: null, turned: true }, 1.6);
+    expect(
+      widest(
+        above,
+        [left, right].flatMap((x) => [near, far].map((y): Place => [x, y, 0])),
+      ),
+    ).toBeCloseTo(0.96, 2);
+  });
+
+  test('a near view of a cut looks at the cut, wherever it stands, and shows a few ridges of a large tile', () => {
+    for (const cut of [
+      { along: 'length', atMm: 90 },
+      { along: 'width', atMm: -200 },
+    ] as const) {
+      const orbit = namedView('cut', { lengthMm: 1200, widthMm: 600, cut, turned: false }, 1.6);
+      const middle: Place = cut.along === 'length' ? [0, 90, 0] : [-200, 0, 0];
+      const { x, y } = seen(orbit, 1.6, middle);
+      expect(Math.hypot(x, y)).toBeCloseTo(0, 6);
+      // 100 mm either side of the middle are about what fits.
+      const beside: Place = cut.along === 'length' ? [100, 90, 0] : [-200, 100, 0];
+      expect(Math.abs(seen(orbit, 1.6, beside).x)).toBeGreaterThan(0.6);
+    }
   });
 
   test('a square seen from straight above fills the picture to its margin, in the middle', () => {

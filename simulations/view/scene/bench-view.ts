@@ -93,7 +93,8 @@ export function openBenchView(canvas: HTMLCanvasElement, first: ViewPalette, hoo
     return {
       lengthMm: bed?.setup.tile.lengthMm ?? 600,
       widthMm: bed?.setup.tile.widthMm ?? 300,
-      cutAlong: bed?.cut?.along ?? null,
+      cut: bed?.cut ?? null,
+      turned: bed?.tile === 'turned',
       close: hooks.close ?? false,
     };
   };

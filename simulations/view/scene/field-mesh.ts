@@ -13,7 +13,7 @@ import {
   type MeshStandardMaterial,
 } from 'three';
 
-import type { MortarUniforms } from './mortar-material.ts';
+import { mortarShadow, type MortarUniforms } from './mortar-material.ts';
 import type { ShadedField } from './shade-heights.ts';
 
 /** A mesh that a height field displaces: built once for a grid, then only its two textures change. */
@@ -69,6 +69,8 @@ export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUnifor
   const mesh = new Mesh(new BufferGeometry(), material);
   mesh.castShadow = true;
   mesh.receiveShadow = true;
+  const shadow = mortarShadow(uniforms);
+  mesh.customDepthMaterial = shadow;
   mesh.frustumCulled = false;
   mesh.visible = false;
   let heights: DataTexture | null = null;
@@ -122,6 +124,7 @@ export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUnifor
     dispose: () => {
       drop();
       material.dispose();
+      shadow.dispose();
     },
   };
 }

@@ -1,4 +1,4 @@
-import { Color, MeshStandardMaterial, type DataTexture, type IUniform } from 'three';
+import { Color, MeshDepthMaterial, MeshStandardMaterial, type DataTexture, type IUniform } from 'three';
 
 /** Uniforms that a field's picture shares with its material. */
 export interface MortarUniforms {
@@ -30,9 +30,7 @@ export function mortarMaterial(colour: string): { material: MeshStandardMaterial
   material.customProgramCacheKey = () => 'wet mortar';
   material.onBeforeCompile = (shader) => {
     Object.assign(shader.uniforms, uniforms);
-    shader.vertexShader = shader.vertexShader
-      .replace('#include <common>', '#include <common>\nvarying vec2 vBedUv;')
-      .replace('#include <uv_vertex>', '#include <uv_vertex>\nvBedUv = uv;');
+    shader.vertexShader = withPlaceOnBed(shader.vertexShader);
     shader.fragmentShader = shader.fragmentShader
       .replace('#include <common>', `#include <common>\n${FRAGMENT_HEAD}`)
       .replace('#include <normal_fragment_maps>', FRAGMENT_NORMAL)
@@ -41,6 +39,28 @@ export function mortarMaterial(colour: string): { material: MeshStandardMaterial
       .replace('#include <aomap_fragment>', FRAGMENT_OPENNESS);
   };
   return { material, uniforms };
+}
+
+const withPlaceOnBed = (vertexShader: string): string =>
+  vertexShader
+    .replace('#include <common>', '#include <common>\nvarying vec2 vBedUv;')
+    .replace('#include <uv_vertex>', '#include <uv_vertex>\nvBedUv = uv;');
+
+/** What throws the shadow of wet mortar: where the picture leaves a cell out, its shadow is left out too. */
+export function mortarShadow(uniforms: MortarUniforms): MeshDepthMaterial {
+  const material = new MeshDepthMaterial();
+  material.customProgramCacheKey = () => 'shadow of wet mortar';
+  material.onBeforeCompile = (shader) => {
+    shader.uniforms['bedShade'] = uniforms.bedShade;
+    shader.vertexShader = withPlaceOnBed(shader.vertexShader);
+    shader.fragmentShader = shader.fragmentShader
+      .replace('#include <common>', '#include <common>\nuniform sampler2D bedShade;\nvarying vec2 vBedUv;')
+      .replace(
+        '#include <alphatest_fragment>',
+        '#include <alphatest_fragment>\nif (texture2D(bedShade, vBedUv).a < 0.5) discard;',
+      );
+  };
+  return material;
 }
 
 const FRAGMENT_HEAD = /* glsl */ `

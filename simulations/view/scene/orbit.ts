@@ -1,3 +1,4 @@
+import type { Cut } from '../section/profile.ts';
 import { slabPlan, type SlabPlan } from './slab-plan.ts';
 
 /** Where the eye stands: angles in degrees, distance in mm, looking at a point. */
@@ -19,8 +20,10 @@ export const VIEW_NAMES: readonly ViewName[] = ['bench', 'low', 'above', 'side',
 export interface Subject {
   lengthMm: number;
   widthMm: number;
-  /** Which axis a cut runs along, if the bed is cut. */
-  cutAlong: 'length' | 'width' | null;
+  /** Where the bed is cut open, and its near part taken away. */
+  cut: Cut | null;
+  /** The tile lies behind its bed, turned over. */
+  turned: boolean;
   /** The tile and where it is turned to are framed, not the whole slab. */
   close?: boolean;
 }
@@ -96,38 +99,61 @@ function closePlan(lengthMm: number, widthMm: number): SlabPlan {
   };
 }
 
+/** What is left of a plan when the bed is cut open. */
+function cutPlan(plan: SlabPlan, { cut, turned }: Subject): SlabPlan {
+  if (!cut) return plan;
+  if (cut.along === 'length') return { ...plan, near: cut.atMm };
+  // A tile turned over lies whole behind the cut bed.
+  return turned ? plan : { ...plan, right: cut.atMm };
+}
+
+/** Half of what a near view of a cut shows from top to bottom, mm: a few ridges, as large as they can be told apart. */
+const CUT_RADIUS = { least: 40, most: 70, share: 0.3 } as const;
+
+/** A near eye on the middle of a cut. */
+function eyeOnCut({ cut, lengthMm, widthMm }: Subject, aspect: number): Orbit {
+  const { least, most, share } = CUT_RADIUS;
+  const along = cut?.along ?? 'length';
+  const radius = Math.max(least, Math.min(most, share * (along === 'length' ? lengthMm : widthMm)));
+  const atMm = cut?.atMm ?? 0;
+  return {
+    azimuthDeg: along === 'length' ? -12 : 66,
+    elevationDeg: along === 'length' ? 15 : 16,
+    distanceMm: distanceFor(radius, aspect),
+    target: along === 'length' ? [0, atMm, 0] : [atMm, 0, 0],
+  };
+}
+
 /**
  * The eye of a named view.
  * @param aspect width over height of the picture
  */
 export function namedView(name: ViewName, subject: Subject, aspect: number): Orbit {
   const { lengthMm, widthMm } = subject;
-  const { left, right, near, far, deep } = subject.close ? closePlan(lengthMm, widthMm) : slabPlan(lengthMm, widthMm);
+  const whole = subject.close ? closePlan(lengthMm, widthMm) : slabPlan(lengthMm, widthMm);
+  const { left, right, near, far, deep } = cutPlan(whole, subject);
   const corners = (low: number, high: number, back: number): Place[] =>
     [left, right].flatMap((x) => [near, back].flatMap((y) => [low, high].map((height): Place => [x, y, height])));
-  const at = (azimuthDeg: number, elevationDeg: number, radius: number, target: [number, number, number]): Orbit => ({
-    azimuthDeg,
-    elevationDeg,
-    distanceMm: distanceFor(radius, aspect),
-    target,
-  });
   // A narrow picture is filled better from a little higher and more from the front.
   const narrow = aspect < 1.35;
   switch (name) {
     case 'bench':
-      return framing(narrow ? -14 : -24, narrow ? 46 : 36, corners(-deep, 0, subject.close ? -near : far), aspect);
+      return framing(
+        narrow ? -14 : -24,
+        narrow ? 46 : 36,
+        corners(-deep, 0, subject.close ? -whole.near : far),
+        aspect,
+      );
     case 'low':
       return framing(-38, 9, corners(-deep, 0, far), aspect);
     case 'above':
-      return framing(0, 89, corners(0, 0, -near), aspect);
+      return framing(0, 89, corners(0, 0, subject.turned ? far : -whole.near), aspect);
     case 'side':
       return framing(78, 12, corners(-deep, 0, far), aspect);
     case 'open':
       return framing(-12, 54, corners(-deep, 0, far), aspect);
     case 'cut':
-      return subject.cutAlong === 'width'
-        ? at(66, 16, Math.max(70, widthMm * 0.3), [0, 0, 0])
-        : at(-12, 15, Math.max(70, lengthMm * 0.24), [0, 0, 0]);
+      return eyeOnCut(subject, aspect);
   }
 }
 

@@ -1,6 +1,8 @@
-/** A tile on its bed, looked at from all round: for a test that nothing of the bed shows through its face. */
+/** A tile on its bed, looked at from all round: for tests that nothing shows, and nothing is shaded, that is not there. */
+import type { BedFrame } from '@sim/bed/types.ts';
 import { levelRim } from '@sim/view/rim.ts';
-import { QUALITIES, type Quality } from '@sim/view/scene/quality.ts';
+import type { BedShown } from '@sim/view/scene/bench-view.ts';
+import { QUALITIES } from '@sim/view/scene/quality.ts';
 import { createBedRunner } from '@sim/worker/client.ts';
 import { startSetup } from '@site/islands/bench/start-setup.ts';
 
@@ -9,21 +11,48 @@ import { benchCanvas } from './bench-canvas.ts';
 declare global {
   interface Window {
     /** From each eye, dots of the tile's face that something darker shows through, and how many dots were looked at. */
-    specks: (quality: Quality['name']) => Promise<{ specks: number; face: number }[]>;
+    specks: () => Promise<{ specks: number; face: number }[]>;
+    /** The floor's tone beside the bed, of 256: bare before the tile comes, and beside a pulled tile one looks through. */
+    besideBed: () => Promise<{ bare: number; clear: number }>;
   }
 }
 
 const [WIDE, HIGH] = [782, 326];
 /** All round, in steps of the arrow keys: from some eyes the sides of the ridges are seen nearly edge on. */
-const EYES = 12;
-const STEPS_ROUND = 5;
+const EYES = 3;
+const STEPS_ROUND = 25;
 /** From the arris inwards the face is of one colour. */
 const ARRIS_MM = 12;
 /** Tones, of 256, by which a dot may be darker than the face beside it. */
 const SHADES = 8;
+/** Beside the tile, mm: past what is squeezed out and its own shadow, and within the grid the bed is computed on. */
+const BESIDE_MM = [14, 22] as const;
 
 const view = benchCanvas(WIDE, HIGH);
 const runner = createBedRunner();
+view.setStill(true);
+view.holdQuality(QUALITIES[0]!);
+const setup = startSetup();
+const { lengthMm, widthMm, thicknessMm } = setup.tile;
+
+async function bed(): Promise<{ combed: BedFrame; laid: BedFrame }> {
+  const combed: BedFrame[] = [];
+  const { frame } = await runner.run(setup, { onFrame: (one) => combed.length === 0 && combed.push(one) });
+  return { combed: combed[0]!, laid: levelRim(frame) };
+}
+
+async function drawn(change: () => void): Promise<void> {
+  const before = view.counts().pictures;
+  change();
+  while (view.counts().pictures === before) await new Promise((done) => setTimeout(done, 20));
+}
+
+const show = (frame: BedFrame, held: Pick<BedShown, 'tile' | 'look' | 'pulled'>): Promise<void> =>
+  drawn(() =>
+    view.show([
+      { setup, frame, trowel: null, cut: null, neighbours: false, air: [], sway: { turnDeg: 0, shiftMm: 0 }, ...held },
+    ]),
+  );
 
 /** The picture's dots, red only: the face is pale, mortar and clay are not. */
 function reds(): Uint8ClampedArray {
@@ -32,52 +61,52 @@ function reds(): Uint8ClampedArray {
   return page.getImageData(0, 0, WIDE, HIGH).data.filter((_, at) => at % 4 === 0);
 }
 
-function look(lengthMm: number, widthMm: number, topMm: number): { specks: number; face: number } {
-  const red = reds();
+/** The dots that lie where asked on a level plane, by their number in the picture. */
+function dots(heightMm: number, asked: (x: number, y: number) => boolean): number[] {
   const box = document.querySelector('canvas')!.getBoundingClientRect();
-  let face = 0;
-  let specks = 0;
+  const found: number[] = [];
   for (let y = 0; y < HIGH; y++)
     for (let x = 0; x < WIDE; x++) {
-      const place = view.pick(box.left + x + 0.5, box.top + y + 0.5, topMm);
-      if (!place || Math.abs(place[0]) > lengthMm / 2 - ARRIS_MM || Math.abs(place[1]) > widthMm / 2 - ARRIS_MM)
-        continue;
-      const at = y * WIDE + x;
-      face += 1;
-      // The window mirrored in the glaze comes up softly, a speck at once: it is darker than what lies to both its sides.
-      if (Math.min(red[at - 2]!, red[at + 2]!) - red[at]! > SHADES) specks += 1;
+      const place = view.pick(box.left + x + 0.5, box.top + y + 0.5, heightMm);
+      if (place && asked(...place)) found.push(y * WIDE + x);
     }
-  return { specks, face };
+  return found;
 }
 
-window.specks = async (quality) => {
-  const setup = startSetup();
-  const { frame } = await runner.run(setup, { onFrame: () => undefined });
-  view.setStill(true);
-  view.holdQuality(QUALITIES.find(({ name }) => name === quality)!);
-  view.show([
-    {
-      setup,
-      frame: levelRim(frame),
-      tile: 'down',
-      look: 'solid',
-      pulled: false,
-      trowel: null,
-      cut: null,
-      neighbours: false,
-      air: [],
-      sway: { turnDeg: 0, shiftMm: 0 },
-    },
-  ]);
+window.specks = async () => {
+  const { laid } = await bed();
+  await show(laid, { tile: 'down', look: 'solid', pulled: false });
   view.goTo('bench', true);
-  const { lengthMm, widthMm, thicknessMm } = setup.tile;
-  const pictures = (): number => view.counts().pictures;
   const seen: { specks: number; face: number }[] = [];
   for (let eye = 0; eye < EYES; eye++) {
-    const before = pictures();
-    for (let step = 0; step < STEPS_ROUND; step++) view.key('ArrowLeft', false);
-    while (pictures() === before) await new Promise((done) => setTimeout(done, 20));
-    seen.push(look(lengthMm, widthMm, frame.tileHeightMm + thicknessMm));
+    await drawn(() => {
+      for (let step = 0; step < STEPS_ROUND; step++) view.key('ArrowLeft', false);
+    });
+    const face = dots(
+      laid.tileHeightMm + thicknessMm,
+      (x, y) => Math.abs(x) < lengthMm / 2 - ARRIS_MM && Math.abs(y) < widthMm / 2 - ARRIS_MM,
+    );
+    const red = reds();
+    // What is mirrored in the glaze comes up softly, a speck at once: it is darker than what lies to both its sides.
+    const specks = face.filter((at) => Math.min(red[at - 2]!, red[at + 2]!) - red[at]! > SHADES);
+    seen.push({ specks: specks.length, face: face.length });
   }
   return seen;
+};
+
+window.besideBed = async () => {
+  const { combed, laid } = await bed();
+  view.goTo('above', true);
+  const [from, to] = BESIDE_MM;
+  const right = (x: number, y: number): boolean =>
+    x > lengthMm / 2 + from && x < lengthMm / 2 + to && Math.abs(y) < widthMm / 2;
+  const tone = (): number => {
+    const red = reds();
+    const tones = dots(0, right).map((at) => red[at]!);
+    return tones.sort((a, b) => a - b)[tones.length >> 1]!;
+  };
+  await show(combed, { tile: 'away', look: 'solid', pulled: false });
+  const bare = tone();
+  await show(laid, { tile: 'down', look: 'clear', pulled: true });
+  return { bare, clear: tone() };
 };
