@@ -14,15 +14,27 @@ interface Planned {
   coatRule: RuleId;
 }
 
-/** The way the work is done: the sheet's, but for what somebody said of it. */
+/**
+ * The way the work is done: the sheet's, but for what somebody said of it. Where that departs from the sheet in comb or
+ * movement, what is not said of the push or the movement is taken on the side of too little (rule `model.untold`).
+ */
 export function doneAs({ technique }: Area, { setting }: Planned): AsDone {
+  const swirled = technique.comb === 'swirl';
+  const travelMm = technique.moveMm ?? (swirled ? 0 : setting.travelMm);
+  const departs = swirled || travelMm < setting.travelMm;
   return {
-    swirled: technique.comb === 'swirl',
-    light: technique.press === 'light',
-    travelMm: technique.moveMm ?? setting.travelMm,
+    swirled,
+    light: technique.press === 'light' || (technique.press === 'untold' && departs),
+    travelMm,
     butterHow: technique.bareBack ? 'none' : setting.butterHow,
   };
 }
+
+/** What was not said of work that departs from the sheet, and so was taken: the push, the movement. */
+const takenOf = ({ technique }: Area, done: AsDone): string[] => [
+  ...(technique.press === 'untold' && done.light ? [words.untoldPush] : []),
+  ...(technique.moveMm === null && done.swirled ? [words.untoldMove] : []),
+];
 
 /** The prediction for the work as it is done, and what of it departs from the sheet; the sheet's own where nothing does. */
 export function predictDone(
@@ -34,11 +46,11 @@ export function predictDone(
 ): { done: AsDone; predicted: Predicted; findings: Finding[] } {
   const done = doneAs(area, planned);
   const { setting } = planned;
-  const moved = area.technique.moveMm !== null && done.travelMm !== setting.travelMm;
+  const moved = done.travelMm !== setting.travelMm;
   const bare = done.butterHow !== setting.butterHow;
   if (!done.swirled && !done.light && !moved && !bare) return { done, predicted: planned.predicted, findings: [] };
   // A tile that is moved by a told distance is slid, whatever the sheet would have done with it.
-  const method = area.technique.moveMm === null ? setting.method : 'slide';
+  const method = moved || area.technique.moveMm !== null ? 'slide' : setting.method;
   const predicted = predict(area, job, { ...setting, ...done, method }, spread);
   const values = { done: valueIn(predicted.median, 'share'), planned: valueIn(planned.predicted.median, 'share') };
   const travel = { move: lengthValue(done.travelMm), travel: lengthValue(setting.travelMm) };
@@ -52,6 +64,7 @@ export function predictDone(
         ? [finding('set.travel', 'warn', say(done.travelMm > 0 ? words.doneMoved : words.donePressed, travel))]
         : []),
       ...(bare ? [finding(planned.coatRule, 'warn', words.doneBare)] : []),
+      ...takenOf(area, done).map((says) => finding('model.untold', 'note', says)),
       finding(done.swirled ? 'model.swirl' : 'model.draws', 'warn', say(words.done, values)),
     ],
   };

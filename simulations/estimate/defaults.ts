@@ -64,6 +64,6 @@ export function areaDefaults(given: GivenArea, index: number, standards: Standar
       light: false,
       moistureSensitive: false,
     },
-    technique: { comb: 'straight', press: 'usual', moveMm: null, bareBack: false },
+    technique: { comb: 'straight', press: 'untold', moveMm: null, bareBack: false },
   };
 }

@@ -31,7 +31,7 @@ export const backs = ['flat', 'ribbed', 'mesh'] as const;
 export const winds = ['still', 'breeze', 'windy'] as const;
 export const notchShapes = ['square', 'v', 'u', 'slanted'] as const satisfies readonly NotchShape[];
 export const combings = ['straight', 'swirl'] as const;
-export const presses = ['usual', 'light'] as const;
+export const presses = ['untold', 'usual', 'light'] as const;
 export const mortarClasses = ['thin-set', 'large-and-heavy', 'epoxy'] as const;
 
 /** A tile as the job gives it, every default filled in. Lengths mm. */
@@ -59,9 +59,9 @@ export interface JobTile {
 /** How the work is really done where that is known to differ from the sheet; the prediction is made for it. */
 export interface Technique {
   comb: (typeof combings)[number];
-  /** How hard the tile is pressed: a light hand hardly more than lays it down. */
+  /** How hard the tile is pressed, if that is known: a light hand hardly more than lays it down. */
   press: (typeof presses)[number];
-  /** How far the tile is moved there and back, mm, nought where it is only pressed; null is as far as the sheet says. */
+  /** How far the tile is moved there and back, mm, nought where it is only pressed; null where that is not known. */
   moveMm: number | null;
   /** True where no back coat is given, whatever the sheet asks for. */
   bareBack: boolean;

@@ -12,6 +12,18 @@ describe('a prediction for the work as it is done', () => {
     expect(plain.findings.some((one) => one.says.startsWith('Done like that'))).toBe(false);
   });
 
+  it('takes a light hand where the work departs and the push is not told, and no movement on swirls, and says so', () => {
+    const half = done({ comb: 'swirl' });
+    expect(half.predicted).toEqual(done({ comb: 'swirl', press: 'light', moveMm: 0 }).predicted);
+    expect(half.findings.filter((one) => one.rule === 'model.untold')).toHaveLength(2);
+    const told = done({ comb: 'swirl', press: 'usual', moveMm: 3 });
+    expect(told.predicted.median).toBeGreaterThan(half.predicted.median);
+    expect(told.findings.some((one) => one.rule === 'model.untold')).toBe(false);
+    expect(done({ moveMm: 0 }).predicted).toEqual(done({ moveMm: 0, press: 'light' }).predicted);
+    // A coat left out says nothing of the hand.
+    expect(done({ bareBack: true }).predicted).toEqual(done({ bareBack: true, press: 'usual' }).predicted);
+  });
+
   it.each([
     [{ press: 'light' }, 'model.pressing'],
     [{ comb: 'swirl' }, 'comb.straight'],

@@ -106,6 +106,9 @@ export const words = {
     'The model sees {chance} of sheets reaching {need}: level the ridges well, set while the bed is wet, beat in every piece, and lift the first sheets.',
   doneSwirled: 'It is combed in swirls: comb straight, one way, so that the air gets out along the valleys.',
   doneLight: 'It is laid with a light hand: the ridges stay standing under most of the tile.',
+  untoldPush: 'How hard the tile is pressed is not said: a light hand is taken. Say it if it is leaned on.',
+  untoldMove:
+    'How far the tile is moved is not said: it is taken to be only pressed, for swirls have no way across them. Say it if it is moved.',
   doneMoved: 'The tile is moved {move} where {travel} across the ridges is asked for.',
   donePressed: 'The tile is only pressed where {travel} of movement across the ridges is asked for.',
   doneBare: 'The back coat that this sheet asks for is left out.',

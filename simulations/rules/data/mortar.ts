@@ -264,6 +264,13 @@ export const mortarRules = ruleTable({
     source: FROM_MEMORY,
     standards: BOTH,
   },
+  'model.untold': {
+    title: 'What is taken where the work is half told',
+    says: 'Where the work departs from the sheet in its comb or its movement and nothing is said of the push, a light hand is taken; a tile on swirled ridges of which no movement is told is taken to be only pressed. Too little found on the sheet is better than on the floor.',
+    values: {},
+    source: MODEL,
+    standards: BOTH,
+  },
   'model.swirl': {
     title: 'What a swirl costs',
     says: 'Swirled ridges lose nothing under a tile of {from}; under one of {to} that is only pressed they lose up to {pressed} of the coverage straight ones would have come to, and half of that where it is moved by {breaks} of a ridge and its valley. One bed differs from this by {spread} (root mean square).',

@@ -89,7 +89,7 @@ export const areaLabels: Record<AreaBoxId, BoxWords> = {
   flatnessOver: { label: 'Straightedge' },
   combed: { label: 'Combed' },
   pressed: { label: 'Pressed' },
-  moved: { label: 'Moved there and back', hint: '0: only pressed; empty: as far as the sheet says' },
+  moved: { label: 'Moved there and back', hint: '0: only pressed; empty: not known' },
   bareBack: { label: 'No back coat is given' },
 };
 
@@ -121,7 +121,7 @@ export const jobLabels: Record<JobBoxId, BoxWords> = {
 export const choiceWords: Readonly<Partial<Record<AreaBoxId | JobBoxId, Readonly<Record<string, string>>>>> = {
   surface: { floor: 'Floor', wall: 'Wall' },
   combed: { straight: 'In straight lines', swirl: 'In swirls' },
-  pressed: { usual: 'Leaned on', light: 'Lightly' },
+  pressed: { untold: 'Not known', usual: 'Leaned on', light: 'Lightly' },
   exposure: {
     'interior-dry': 'Indoors, dry',
     'interior-wet': 'Indoors, wet (shower)',

@@ -19,22 +19,25 @@ export const says = (plan: AreaPlan, rule: string, severity: string): boolean =>
 
 const quarter = notchOf(1 / 4, 1 / 4);
 const half = notchOf(1 / 2, 1 / 2);
-const laid = { press: 'light', moveMm: 0, bareBack: true };
 
 /** Cases about what the bed comes to under the tile. */
 export const casesOfBed: readonly CaseRow[] = [
   {
     told: '13 in porcelain, at most a 1/4 × 1/4, swirled, no back coat: most tiles under 40 %',
     asks: 'plan',
-    note: 'Movement and push are not told; nothing but a tile laid with a light hand agrees with what was lifted. Leaned on and not moved the model sees 0.72, which fails the floor too; moved as the rule asks it would pass, and the sheet then names the swirl.',
+    note: 'Movement and push are not told: rule model.untold takes a light hand and no movement. Leaned on and not moved the model sees more, which fails the floor too.',
     answers: () => {
       const under = { membrane: 'backer-board', substrate: 'plywood' };
       const done = (technique: object) =>
-        areaOf(square(13), { ...under, technique: { comb: 'swirl', ...technique } }, withNotch(quarter));
-      const light = done(laid);
+        areaOf(
+          square(13),
+          { ...under, technique: { comb: 'swirl', bareBack: true, ...technique } },
+          withNotch(quarter),
+        );
+      const light = done({});
       return [
-        between('coverage, laid with a light hand', light.predicted.median, 0.25, 0.65),
-        between('coverage, leaned on and not moved', done({ ...laid, press: 'usual' }).predicted.median, 0.25, 0.8),
+        between('coverage as told', light.predicted.median, 0.25, 0.65),
+        between('coverage, leaned on and not moved', done({ press: 'usual', moveMm: 0 }).predicted.median, 0.25, 0.8),
         is('swirls named', says(light, 'comb.straight', 'warn'), true),
         is('board’s own bed asked for', says(light, 'board.bed', 'note') || says(light, 'board.bed', 'warn'), true),
         is(
@@ -93,22 +96,22 @@ export const casesOfBed: readonly CaseRow[] = [
   {
     told: '1/2 in notch, 1/8 in joint, slid only a little: long straight voids',
     asks: 'plan',
-    note: 'Size and push are not told: 24 × 24 in, laid with a light hand. Leaned on over the whole 1/8 in the model sees 0.85, five points over the band; its low end is 0.69 and the sheet warns of the joint.',
+    note: 'Size and push are not told: 24 × 24 in, and rule model.untold takes a light hand. Leaned on over the whole 1/8 in the model sees five points over the band; its low end lies in it.',
     answers: () => {
       const plan = areaOf(
         square(24),
-        { jointMm: IN / 8, technique: { press: 'light', moveMm: IN / 8, bareBack: true } },
+        { jointMm: IN / 8, technique: { moveMm: IN / 8, bareBack: true } },
         withNotch(half),
       );
       const leaned = areaOf(
         square(24),
-        { jointMm: IN / 8, technique: { moveMm: IN / 8, bareBack: true } },
+        { jointMm: IN / 8, technique: { press: 'usual', moveMm: IN / 8, bareBack: true } },
         withNotch(half),
       );
       return [
         between('travel asked for, mm', plan.travelMm, 11.7, 13.7),
         is('joint named', says(plan, 'set.joint-limits', 'warn'), true),
-        between('coverage, light hand', plan.predicted.median, 0.5, 0.8),
+        between('coverage as told', plan.predicted.median, 0.5, 0.8),
         between('low end, leaned on', leaned.predicted.low, 0.5, 0.8),
       ];
     },
