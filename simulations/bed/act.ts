@@ -1,6 +1,7 @@
 import { restedYieldPa } from '../mortar/rest.ts';
 import { direction } from '../numbers/plain.ts';
 import { type Bed, END_TERM, measure } from './bed.ts';
+import { borneN } from './lean.ts';
 import { press, withWeight } from './press.ts';
 import { slide } from './slide.ts';
 import { tapTile } from './tap.ts';
@@ -34,10 +35,10 @@ export function actOn(bed: Bed, action: BedAction, onWay: OnWay): number {
     case 'press': {
       setYield(bed, bed.slidMm > 0 ? mortar.yieldPa : restedYieldPa(mortar.yieldPa, mortar.ageMin));
       const applied = withWeight(bed, action);
-      const from = Math.min(bed.load.forceN, applied.forceN);
+      const from = Math.min(borneN(bed), applied.forceN);
       press(bed, applied, {
         onStep: () => {
-          onWay(Math.min(1, (bed.load.forceN - from) / (applied.forceN - from)), here);
+          onWay(Math.min(1, (borneN(bed) - from) / (applied.forceN - from)), here);
           return false;
         },
       });

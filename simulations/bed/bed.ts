@@ -2,6 +2,7 @@ import { type BedAir, burstPockets, findVoids, makeAir, pressAir } from './air.t
 import { classify } from './classify.ts';
 import { combBed, layTile } from './fill.ts';
 import { type BedGrid, FRESH, OPEN, TOUCHED } from './grid.ts';
+import { type Lean, leanOf } from './lean.ts';
 import { spanOf } from './layout.ts';
 import { type BedLoad, bedLoad } from './load.ts';
 import { march, type MarchTerms } from './march.ts';
@@ -41,6 +42,8 @@ export interface Bed {
   slidMm: number;
   /** True while contact is being made by sliding. */
   sliding: boolean;
+  /** The lean that a slanted notch's ridges have in common; null with every other notch. */
+  lean: Lean | null;
 }
 
 const sumOf = (values: Float64Array): number => {
@@ -88,6 +91,7 @@ export function startBed(setup: BedSetup, afterComb?: (grid: BedGrid) => void): 
     steps: 0,
     slidMm: 0,
     sliding: false,
+    lean: leanOf(setup),
   };
   measure(bed);
   bed.weightN = setup.physics.weight

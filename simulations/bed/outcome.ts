@@ -84,6 +84,10 @@ function coverageByPiece(bed: Bed): { pieceCoverage?: number[] } {
   return { pieceCoverage: means.map((mean) => mean.value) };
 }
 
+/** How far the tile went aside over leaning ridges; nothing to say where none lean. */
+const drifted = ({ lean }: Bed): { driftMm?: [number, number] } =>
+  lean ? { driftMm: [lean.driftMm * lean.towards[0], lean.driftMm * lean.towards[1]] } : {};
+
 /** All figures of a bed as it lies; call after a measure. */
 export function outcome(bed: Bed, history: HistoryEntry[], loadN: number): BedResult {
   const { grid, setup } = bed;
@@ -128,6 +132,7 @@ export function outcome(bed: Bed, history: HistoryEntry[], loadN: number): BedRe
     squeezedMm3: bed.outSum * grid.cellMm * grid.cellMm,
     riseInJoint: riseInJoint(bed),
     ...coverageByPiece(bed),
+    ...drifted(bed),
     history,
     massError: massError(bed),
     cells: grid.tileColumns * grid.tileRows,

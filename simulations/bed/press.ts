@@ -1,5 +1,6 @@
 import { airStep } from './air.ts';
 import { type Bed, closingStep, sinkBy } from './bed.ts';
+import { borneN, driftBy } from './lean.ts';
 import { keep, takeBack } from './undo.ts';
 
 /** Sand grains hold the tile up below this, mm: some grains of the coarsest sand (grain sizes from memory). */
@@ -72,11 +73,18 @@ export function mostRise(bed: Bed, applied: Applied, slopes: [number, number]): 
  * Slopes that bring the load's place to the wanted one, for a bed that stiffens alike everywhere it is in contact.
  * @param stiffness rise of pressure with closing, Pa/mm
  * @param wanted load after the step, N
+ * @param bears load now, N
  */
-export function balancing(bed: Bed, applied: Applied, stiffness: number, wanted: number): [number, number] {
+export function balancing(
+  bed: Bed,
+  applied: Applied,
+  stiffness: number,
+  wanted: number,
+  bears: number,
+): [number, number] {
   const { load } = bed;
   const turn = (at: number, is: number, centre: number, spread: number): number => {
-    const lack = wanted * (at - centre) - load.forceN * (is - centre);
+    const lack = wanted * (at - centre) - bears * (is - centre);
     return spread > 0 ? (-0.7 * lack) / (stiffness * 1e-6 * spread) : 0;
   };
   const spreadX = load.spreadX + load.contactMm2 * 1e-3 * bed.setup.tile.lengthMm * bed.setup.tile.lengthMm;
@@ -89,7 +97,8 @@ export function balancing(bed: Bed, applied: Applied, stiffness: number, wanted:
  * bear beyond the load can be taken off the side that has too much (a quarter of the tile's side off its middle).
  */
 function isBalanced(bed: Bed, applied: Applied): boolean {
-  const { forceN, atX, atY } = bed.load;
+  const { atX, atY } = bed.load;
+  const forceN = borneN(bed);
   const spare = PLACE_SHARE + (0.25 * Math.max(0, forceN - applied.forceN)) / forceN;
   return (
     Math.abs(atX - applied.atX) <= spare * bed.setup.tile.lengthMm &&
@@ -111,7 +120,8 @@ export function press(bed: Bed, applied: Applied, hooks: PressHooks = {}): void 
   /** The tile may fall this much and no more before it bears well over the load, mm. */
   let bracket = Infinity;
   for (let n = 0; n < MOST_STEPS; n += 1) {
-    const { forceN, meanGap, leastGap, contactMm2 } = bed.load;
+    const { meanGap, leastGap, contactMm2 } = bed.load;
+    const forceN = borneN(bed);
     const enough = forceN >= applied.forceN * (1 - LOAD_SHARE);
     if (applied.forceN <= 0 || (enough && isBalanced(bed, applied)) || leastGap <= GRAIN_STOP_MM) break;
     if (stiffness <= 0) stiffness = Math.max(1, (3 * forceN) / (contactMm2 * 1e-6 * meanGap));
@@ -127,20 +137,21 @@ export function press(bed: Bed, applied: Applied, hooks: PressHooks = {}): void 
     );
     const sink = Math.min(most, (0.9 * lack) / (stiffness * contactMm2 * 1e-6));
     const tilting = Math.min(stiffness, (3 * forceN) / (contactMm2 * 1e-6 * meanGap));
-    const slopes = balancing(bed, applied, tilting, forceN + stiffness * contactMm2 * 1e-6 * sink);
+    const slopes = balancing(bed, applied, tilting, forceN + stiffness * contactMm2 * 1e-6 * sink, forceN);
     const motion = motionOf(bed, sink, slopes, most, mostRise(bed, applied, slopes));
     const { centreX, centreY } = bed.load;
     const fall = motion.sink - motion.slopeX * centreX - motion.slopeY * centreY;
     const before = bracket <= FINEST_STEP * meanGap ? null : keep(bed);
     sinkBy(bed, motion.sink, motion.slopeX, motion.slopeY);
     const down = deepest(bed, motion);
-    if (before && bed.load.forceN > Math.max(applied.forceN, forceN) * (1 + OVER_SHARE)) {
+    if (before && borneN(bed) > Math.max(applied.forceN, forceN) * (1 + OVER_SHARE)) {
       takeBack(bed, before);
       bracket = down;
       continue;
     }
     bracket = before ? bracket - down : Infinity;
-    const gained = bed.load.forceN - forceN;
+    driftBy(bed, fall);
+    const gained = borneN(bed) - forceN;
     if (fall > 0.2 * most) {
       const found = gained / (fall * contactMm2 * 1e-6);
       stiffness = Math.min(Math.max(found, stiffness / 3), stiffness * 10);

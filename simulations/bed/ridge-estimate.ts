@@ -7,7 +7,8 @@ import { warpOf } from '../tile/warp.ts';
 import { meanBedMm, pitchMm, ridgeHeightMm } from '../trowel/notch.ts';
 import { GRAVITY } from '../numbers/physics.ts';
 import { END_TERM } from './bed.ts';
-import { coverageAtGap, pressureAt, type Ridges } from './ridge-law.ts';
+import { leanOf } from './lean.ts';
+import { coverageAtGap, pressedAt, pressureAt, type Ridges } from './ridge-law.ts';
 import { slideRate } from './slide-law.ts';
 import type { BedAction, BedSetup } from './types.ts';
 
@@ -52,7 +53,12 @@ function ridgesOf(setup: BedSetup): { ridges: Ridges; coatMm: number; topMm: num
   const mean = comb.pattern === 'flat' ? trowel.depthMm : meanBedMm(trowel);
   const pitch = pitchMm(trowel);
   return {
-    ridges: { pitchMm: pitch, meanMm: Math.max(1e-3, mean + Math.min(0, coat)), touchShare: 0 },
+    ridges: {
+      pitchMm: pitch,
+      meanMm: Math.max(1e-3, mean + Math.min(0, coat)),
+      touchShare: 0,
+      lean: leanOf(setup)?.share ?? 0,
+    },
     coatMm: Math.max(0, coat),
     topMm: (even ? mean : ridgeHeightMm(trowel)) + coat,
   };
@@ -80,14 +86,14 @@ export function ridgeEstimate(setup: BedSetup): RidgeEstimate {
   const areaM2 = tile.lengthMm * tile.widthMm * 1e-6;
   const weightPa = physics.weight ? tile.thicknessMm * 1e-3 * tile.densityKgM3 * GRAVITY : 0;
   const shareAt = (gap: number): number => (gap > topMm ? 0 : coverageAtGap(gap, ridges, coatMm));
-  /** Mean pressure the bed bears at a height of the tile, in yield stresses. */
-  const bears = (height: number): number => {
+  /** Mean pressure the bed bears at a height of the tile, in yield stresses: pressed, or while it is slid. */
+  const bears = (height: number, ridgesBear = pressedAt): number => {
     const gaps = uneven.map((more) => height + more);
     const merged = gaps.filter((gap) => shareAt(gap) >= 1).length / gaps.length;
     return meanOf(
       gaps.map((gap) =>
         shareAt(gap) < 1
-          ? pressureAt(shareAt(gap), ridges, coatMm)
+          ? ridgesBear(shareAt(gap), ridges, coatMm)
           : Math.max(pressureAt(1, ridges, coatMm), mergedPressure(merged * tile.lengthMm, tile.widthMm, gap)),
       ),
     );
@@ -105,7 +111,7 @@ export function ridgeEstimate(setup: BedSetup): RidgeEstimate {
     press(pressurePa, mortar.yieldPa);
     const step = pathMm / SLIDE_STEPS;
     for (let n = 0; n < SLIDE_STEPS; n += 1) {
-      const load = Math.min(MOST_LOAD, pressurePa / (mortar.yieldPa * Math.max(1e-9, bears(height))));
+      const load = Math.min(MOST_LOAD, pressurePa / (mortar.yieldPa * Math.max(1e-9, bears(height, pressureAt))));
       const viscous = physics.viscosity ? (mortar.viscosityPaS * speedMmS) / (mortar.yieldPa * height) : 0;
       const rate = slideRate(load, across, viscous);
       let taken = 0;

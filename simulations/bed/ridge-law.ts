@@ -1,4 +1,5 @@
 import { rootOfRising } from '../numbers/find-root.ts';
+import { easedBy, leanShare } from './lean.ts';
 import { meanBedMm, pitchMm } from '../trowel/notch.ts';
 import { slideRate } from './slide-law.ts';
 import type { TrowelSetup } from './types.ts';
@@ -10,6 +11,8 @@ export interface Ridges {
   meanMm: number;
   /** Coverage before anything gives: the flat part of the ridge tops over the pitch. */
   touchShare: number;
+  /** Lean over width of ridges that a slanted notch left, 0…1; upright ones if left out. */
+  lean?: number;
 }
 
 /** Coat in the valleys or on the back that raises bed and fronts alike, mm. */
@@ -26,10 +29,20 @@ export const pressureAt = (coverage: number, ridges: Ridges, coatMm: Coat = 0): 
     ? 0
     : 1.5 * coverage + (coverage * coverage * ridges.pitchMm) / (2 * (coatMm + ridges.meanMm / coverage));
 
+/**
+ * The same for a tile free to drift: ridges that lean bear less (see `lean.ts`), until they have met. While the hand
+ * moves the tile their lean helps one way and hinders back, and `pressureAt` holds.
+ */
+export const pressedAt = (coverage: number, ridges: Ridges, coatMm: Coat = 0): number => {
+  const whole = pressureAt(coverage, ridges, coatMm);
+  const end = 1.5 * coverage;
+  return ridges.lean ? whole - easedBy(ridges.lean, coverage, end, whole - end) : whole;
+};
+
 /** Coverage under a mean pressure (over yield stress), by pressing alone; never less than the touch. */
 export function coverageUnder(pressure: number, ridges: Ridges, coatMm: Coat = 0): number {
-  if (pressure >= pressureAt(1, ridges, coatMm)) return 1;
-  const pressed = rootOfRising((share) => pressureAt(share, ridges, coatMm) - pressure, 0, 1, 50);
+  if (pressure >= pressedAt(1, ridges, coatMm)) return 1;
+  const pressed = rootOfRising((share) => pressedAt(share, ridges, coatMm) - pressure, 0, 1, 50);
   return Math.max(ridges.touchShare, pressed);
 }
 
@@ -72,4 +85,9 @@ export function coverageAfterSlide(
 
 /** The ridge law for a trowel's straight ridges: coverage to mean pressure over yield stress. */
 export const pressureForTrowel = (coverage: number, trowel: TrowelSetup): number =>
-  pressureAt(coverage, { pitchMm: pitchMm(trowel), meanMm: meanBedMm(trowel), touchShare: 0 });
+  pressedAt(coverage, {
+    pitchMm: pitchMm(trowel),
+    meanMm: meanBedMm(trowel),
+    touchShare: 0,
+    lean: leanShare(trowel),
+  });

@@ -2,6 +2,7 @@ import { direction } from '../numbers/plain.ts';
 import { airStep, lateN } from './air.ts';
 import { type Bed, closingStep, sinkBy } from './bed.ts';
 import { frontGain, type RateByAngle, type SlideField } from './front-gain.ts';
+import { borneN, smear } from './lean.ts';
 import { type Applied, balancing, GRAIN_STOP_MM, motionOf, press } from './press.ts';
 import { slideRate } from './slide-law.ts';
 import { keep, takeBack } from './undo.ts';
@@ -74,7 +75,7 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
   let shorter = 1;
   bed.sliding = true;
   for (let n = 0; n < MOST_STEPS && gone < how.pathMm - 1e-9; n += 1) {
-    if (applied.forceN > bed.load.forceN * 1.01) press(bed, applied);
+    if (applied.forceN > borneN(bed) * 1.01) press(bed, applied);
     const { load } = bed;
     if (load.leastGap <= GRAIN_STOP_MM || load.contactMm2 === 0) break;
     const lift = applied.forceN - load.airN;
@@ -105,7 +106,7 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
     // A front widens evenly with the path, so one over the gap grows evenly too: exact for ridges over any step.
     const sink = (fall * step) / (1 + (fall * step) / load.meanGap);
     const stiffness = (3 * load.forceN) / (load.contactMm2 * 1e-6 * load.meanGap);
-    const slopes = balancing(bed, applied, stiffness, load.forceN);
+    const slopes = balancing(bed, applied, stiffness, load.forceN, load.forceN);
     const motion = motionOf(bed, sink, slopes, 2 * sink, 0);
     const before = bed.setup.physics.air && sink > FINEST_STEP * load.meanGap ? keep(bed) : null;
     sinkBy(bed, motion.sink, motion.slopeX, motion.slopeY);
@@ -114,6 +115,7 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
       shorter *= 0.25;
       continue;
     }
+    smear(bed, load.contactMm2);
     shorter = Math.min(1, 2 * shorter);
     gone += step;
     bed.slidMm += step;

@@ -1,4 +1,5 @@
 import type { Bed } from './bed.ts';
+import { borneN } from './lean.ts';
 import { press } from './press.ts';
 
 /** A tile setter's mallet, kg (common practice, no published source). */
@@ -23,10 +24,10 @@ export function tapTile(
     bed,
     { forceN: HARD_PUSH_N, atX: blow.atX, atY: blow.atY },
     {
-      mostSink: () => (1e3 * (energy - spent)) / Math.max(1, bed.load.forceN - bed.weightN),
+      mostSink: () => (1e3 * (energy - spent)) / Math.max(1, borneN(bed) - bed.weightN),
       onStep: (motion) => {
         const fall = motion.sink - motion.slopeX * bed.load.atX - motion.slopeY * bed.load.atY;
-        spent += Math.max(0, (bed.load.forceN - bed.weightN) * fall * 1e-3);
+        spent += Math.max(0, (borneN(bed) - bed.weightN) * fall * 1e-3);
         onShare(Math.min(1, spent / energy));
         return spent >= 0.99 * energy;
       },

@@ -174,6 +174,8 @@ export interface BedResult {
   riseInJoint: number;
   /** Coverage of each piece of a sheet, along the length first, from the least x and y; only where there are several. */
   pieceCoverage?: number[];
+  /** How far the tile went aside by itself over ridges that lean (model), mm along x and y; only with a slanted notch. */
+  driftMm?: [number, number];
   /** Only after a lift. */
   lifted?: LiftedTile;
   history: HistoryEntry[];

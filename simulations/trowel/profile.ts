@@ -83,20 +83,13 @@ function heightAt(points: OutlinePoint[], across: number): number {
   return 0;
 }
 
-/** A leaning ridge as the columns under its outline: a ramp, a flat top, a ramp, with the same area. */
-function columnsOf(trowel: TrowelSetup): OutlinePoint[] {
-  if (trowel.shape !== 'slanted') return ridgeOutline(trowel);
-  const half = trowel.widthMm / 2;
-  const height = ridgeHeightMm(trowel);
-  const lean = Math.min(height * SLANT, trowel.toothMm, trowel.widthMm);
-  const columns: OutlinePoint[] = [
-    [-half - lean / 2, 0],
-    [-half + lean / 2, height],
-    [half - lean / 2, height],
-    [half + lean / 2, 0],
-  ];
-  return narrowed(columns, trowel);
-}
+/** How far the top of a fresh slanted ridge lies beside its foot, mm; never past the next ridge's foot. */
+export const ridgeLeanMm = (trowel: TrowelSetup): number =>
+  Math.min(ridgeHeightMm(trowel) * SLANT, trowel.toothMm, trowel.widthMm) * yawNarrows(trowel);
+
+/** A ridge as upright columns: a leaning one touches floor and tile as wide as a square one; its lean is kept apart. */
+const columnsOf = (trowel: TrowelSetup): OutlinePoint[] =>
+  ridgeOutline(trowel.shape === 'slanted' ? { ...trowel, shape: 'square' } : trowel);
 
 /** The profile of a trowel's ridge; its mean is exact whatever the sampling. */
 export function ridgeProfile(trowel: TrowelSetup): RidgeProfile {

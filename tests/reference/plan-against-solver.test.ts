@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 
+import { leanShare } from '@sim/bed/lean.ts';
 import { readSetup } from '@sim/bed/read-setup.ts';
 import { runBed } from '@sim/bed/run.ts';
 import { bedAt } from '@sim/estimate/notches.ts';
 import { coverageOfOne } from '@sim/estimate/spread/one-bed.ts';
 import { swirledCoverage } from '@sim/estimate/spread/swirl.ts';
 import { valueOf } from '@sim/rules/rulebook.ts';
-import { ridgeHeightMm } from '@sim/trowel/notch.ts';
+import { type Notch, ridgeHeightMm } from '@sim/trowel/notch.ts';
 import { IN } from './rules-checks/check.ts';
 import { swirlPairs } from './swirl-beds.ts';
 
@@ -25,13 +26,18 @@ interface Handful {
   strokes: number;
   bowMm: [number, number];
   yieldPa: number;
+  slanted?: boolean;
 }
 const SPEED = 20;
 const VISCOSITY = 10;
 const ANGLE = 45;
 
-const notchOf = ({ width, depth }: Handful) =>
-  ({ shape: 'square', widthMm: width * IN, depthMm: depth * IN, toothMm: width * IN }) as const;
+const notchOf = ({ width, depth, slanted }: Handful): Notch => ({
+  shape: slanted === true ? 'slanted' : 'square',
+  widthMm: width * IN,
+  depthMm: depth * IN,
+  toothMm: width * IN,
+});
 
 function solved(one: Handful, comb: object = { pattern: 'straight' }, more: object = {}): number {
   const reading = readSetup({
@@ -76,6 +82,7 @@ function reckoned(one: Handful): number {
     crestMm: ridgeHeightMm({ ...notch, angleDeg: ANGLE, wearMm: 0 }),
     pitchMm: 2 * notch.widthMm,
     pointed: false,
+    lean: leanShare({ ...notch, angleDeg: ANGLE, wearMm: 0 }),
     bowMm: one.bowMm,
     yieldPa: one.yieldPa,
     pressurePa: one.pushN / ((one.lengthMm * one.widthMm) / 1e6) + 0.009 * 2300 * 9.81,
@@ -101,6 +108,11 @@ describe('the law against the solver', () => {
       { ...large, width: 1 / 4, depth: 1 / 4, strokeMm: 6, strokes: 2, bowMm: [1.3, 0] },
     ],
     ['12 × 24, stiff mix, light push', { ...large, yieldPa: 900, pushN: 150, strokeMm: 0, strokes: 0, bowMm: [0, 0] }],
+    ['12 × 24, slanted, pressed only', { ...large, slanted: true, strokeMm: 0, strokes: 0, bowMm: [0, 0] }],
+    ['12 × 24, slanted, lightly', { ...large, slanted: true, pushN: 100, strokeMm: 0, strokes: 0, bowMm: [0, 0] }],
+    ['12 × 24, slanted, shaken', { ...large, slanted: true, strokeMm: 1, strokes: 6, bowMm: [0, 0] }],
+    ['12 × 24, slanted, bowed 1.3 mm', { ...large, slanted: true, strokeMm: 1, strokes: 6, bowMm: [1.3, 0] }],
+    ['12 × 24, slanted, leaned on', { ...large, slanted: true, pushN: 500, strokeMm: 0, strokes: 0, bowMm: [0, 0] }],
   ])('%s', (_, one) => {
     const difference = reckoned(one) - solved(one);
     expect(difference).toBeLessThan(0.03);

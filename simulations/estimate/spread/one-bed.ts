@@ -3,7 +3,7 @@
  * mortar stays where it was combed (a merged bed hardly flows, and a hand moves only its rim), so each piece has its own
  * gap and its own coverage; the tile sinks as a whole until what the pieces carry is what is applied.
  */
-import { pressureAt } from '../../bed/ridge-law.ts';
+import { pressedAt, pressureAt } from '../../bed/ridge-law.ts';
 import { rootOfRising } from '../../numbers/find-root.ts';
 import { lookedUp, lookup, type Lookup, MOST_RATE, slideLoads } from './lookup.ts';
 
@@ -17,6 +17,8 @@ export interface OneBed {
   pitchMm: number;
   /** V ridges begin as a line, square ones as wide as the notch. */
   pointed: boolean;
+  /** Lean over width of ridges that all lean one way, 0…1; upright ones if left out. */
+  lean?: number;
   /** Middle of the gap over its ends, along and across the tile, mm: bow of tile and dip of floor together. */
   bowMm: readonly [along: number, across: number];
   yieldPa: number;
@@ -85,16 +87,17 @@ export function coverageOfOne(bed: OneBed): number {
   const loads = slideLoads(bed.speed);
   // Relief that no coat has filled swallows mortar: the ridges come down to what is left of the bed.
   const left = Math.max(GRAIN_STOP, bed.bedMm + Math.min(0, bed.coatMm));
-  const ridges = { pitchMm: bed.pitchMm, meanMm: left, touchShare: 0 };
+  const ridges = { pitchMm: bed.pitchMm, meanMm: left, touchShare: 0, lean: bed.lean ?? 0 };
   const coat = Math.max(0, bed.coatMm);
   const stands = lookup((share) => bed.yieldPa * pressureAt(share, ridges, coat), 1, SHARES);
+  const pressedTo = lookup((share) => bed.yieldPa * pressedAt(share, ridges, coat), 1, SHARES);
   /** What the bed carries at a height more than is applied; `sink` is how far the tile comes down a millimetre of slide. */
   const excess = (heightMm: number, sink: number | null): number => {
     let sum = 0;
     for (const gap of warp) {
       const fill = fillAt(bed, heightMm + gap);
       const rate = sink === null ? null : (sink * fill * bed.pitchMm) / (heightMm + gap);
-      sum += carried(stands, loads, fill, rate);
+      sum += carried(rate === null ? pressedTo : stands, loads, fill, rate);
     }
     return sum / warp.length - bed.pressurePa;
   };

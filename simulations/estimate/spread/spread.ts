@@ -1,6 +1,7 @@
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 
+import { leanShare } from '../../bed/lean.ts';
 import { pitchMm, ridgeHeightMm } from '../../trowel/notch.ts';
 import { valueOf } from '../../rules/rulebook.ts';
 import { bedAt } from '../notches.ts';
@@ -76,7 +77,7 @@ function drawOne(question: SpreadQuestion, chance: () => number): number {
     method === 'slide'
       ? question.travelMm * between(valueOf('model.strokes', 'least'), valueOf('model.strokes', 'most'))
       : method === 'collapse'
-        ? notch.depthMm * between(0.5, 1)
+        ? valueOf('model.strokes', 'shaken') * between(0, 1)
         : method === 'beat-in'
           ? 0
           : valueOf('model.strokes', 'shaken') * between(0.5, 1.25);
@@ -87,6 +88,8 @@ function drawOne(question: SpreadQuestion, chance: () => number): number {
     crestMm: crest,
     pitchMm: pitchMm(notch),
     pointed: notch.shape === 'v' && !question.flatten,
+    // Ridges of a swirl lean every way; knocked down, none.
+    lean: question.flatten || question.swirled ? 0 : leanShare({ ...notch, angleDeg: angle, wearMm: 0 }),
     bowMm: [(bow[0] ?? 0) + dip, (bow[1] ?? 0) + (dip * question.widthMm) / question.lengthMm],
     yieldPa,
     pressurePa: push / pressedM2 + question.tileKgM2 * GRAVITY * (question.wall ? 0 : 1),
