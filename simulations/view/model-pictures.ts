@@ -64,23 +64,35 @@ function worked(setup: BedSetup, actions: BedAction[]): Bed {
   return bed;
 }
 
-/** The middle row of a bed as a cut: mortar up to the tile's back, the tile above. */
+/** How far the tops of a bed's ridges lie beside their feet along x for each mm they stand high, and the tile's drift, mm. */
+function leanAlongX({ lean, load }: Bed): { aside: number; driftMm: number } {
+  if (!lean) return { aside: 0, driftMm: 0 };
+  const ridge = (load.contactMm2 / load.tileMm2) * lean.pitchMm;
+  return {
+    aside: (lean.towards[0] * lean.share * ridge) / load.meanGap,
+    driftMm: lean.towards[0] * lean.driftMm,
+  };
+}
+
+/** The middle row of a bed as a cut: mortar up to the tile's back, leaning as it does, the tile above where it has gone. */
 function cut(bed: Bed, left: number, floor: number, scale: number): string[] {
   const { mortar, gap, state, columns, rim, tileRows, tileColumns, cellMm } = bed.grid;
   const row = (rim + Math.floor(tileRows / 2)) * columns;
   const at = (column: number): number => left + (column - rim) * cellMm * scale;
+  const { aside, driftMm } = leanAlongX(bed);
   const points = [`${two(at(rim))},${floor}`];
   for (let column = rim; column < rim + tileColumns; column += 1) {
     const n = row + column;
     const top = floor - scale * (state[n]! >= FULL ? gap[n]! : Math.min(mortar[n]!, gap[n]!));
-    points.push(`${two(at(column))},${two(top)}`, `${two(at(column + 1))},${two(top)}`);
+    const over = aside * (floor - top);
+    points.push(`${two(at(column) + over)},${two(top)}`, `${two(at(column + 1) + over)},${two(top)}`);
   }
   points.push(`${two(at(rim + tileColumns))},${floor}`);
   const back = floor - scale * gap[row + rim]!;
   const side = tileColumns * cellMm * scale;
   return [
     `<polygon points="${points.join(' ')}" fill="${MORTAR}"/>`,
-    `<rect x="${two(left)}" y="${two(back - 18)}" width="${two(side)}" height="18" fill="${TILE}"/>`,
+    `<rect x="${two(left + scale * driftMm)}" y="${two(back - 18)}" width="${two(side)}" height="18" fill="${TILE}"/>`,
     `<line x1="${two(left)}" y1="${floor}" x2="${two(left + side)}" y2="${floor}" stroke="${INK}" stroke-width="2"/>`,
   ];
 }
@@ -149,6 +161,33 @@ function sections(): Picture {
   return { file: 'ridges.svg', svg: framed(520, 350, words, inside) };
 }
 
+function leaning(): Picture {
+  const shapes = ['square', 'slanted'] as const;
+  const stages: [string, BedAction[]][] = [
+    ['laid down', []],
+    ['pressed with 7 N', [push(7)]],
+  ];
+  const inside = shapes.flatMap((shape, column) =>
+    stages.flatMap(([words, actions], row) => {
+      const bed = worked(
+        small((setup) => {
+          setup.trowel.shape = shape;
+        }),
+        actions,
+      );
+      const left = 40 + column * 410;
+      const covered = Math.round((100 * bed.load.contactMm2) / bed.load.tileMm2);
+      return [
+        label(left, 28 + row * 100, `${shape}, ${words}: ${covered} % covered`),
+        ...cut(bed, left, 100 + row * 100, 3),
+      ];
+    }),
+  );
+  const words =
+    'Cuts through two beds under the same push: square ridges are pressed a little lower; slanted ridges of the same size lean over, are pressed lower and wider, and the tile has gone aside the way they lean';
+  return { file: 'lean.svg', svg: framed(850, 220, words, inside) };
+}
+
 const coarse = (pattern: BedSetup['comb']['pattern'], sideMm: number): BedSetup =>
   small((setup) => {
     Object.assign(setup.tile, { lengthMm: sideMm, widthMm: sideMm });
@@ -200,4 +239,4 @@ function roof(): Picture {
   return { file: 'roof.svg', svg: framed(440, 260, words, inside) };
 }
 
-export const drawPictures = (): Picture[] => [sections(), maps(), roof()];
+export const drawPictures = (): Picture[] => [sections(), leaning(), maps(), roof()];

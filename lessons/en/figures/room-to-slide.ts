@@ -24,7 +24,7 @@ export const figure: LiveFigure = {
   question:
     'A piece of large tile lies on half-inch ridges. It is pressed and shaken there and back by the width of a thin joint. What share of its back will be covered?',
   after:
-    'The shake closed a part of each lane and no more. Now lay it off its place and push it in from a notch’s width away. Then shake a notch half as wide. A thin coat on the back closes no lane by itself. How leaning ridges fold the model doesn’t know: for a slanted notch, lift and look.',
+    'The shake closed a part of each lane and no more. Now lay it off its place and push it in from a notch’s width away. Then shake a notch half as wide. A thin coat on the back closes no lane by itself. Ridges that lean give way under about two thirds of the push, and the tile goes aside with them. That is a model, not measured: for a slanted notch, lift and look.',
   setup: base,
   controls: [
     {

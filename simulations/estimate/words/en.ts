@@ -22,7 +22,8 @@ export const words = {
     'too-thick': 'Leaves {found}, over the mortar’s limit of {limit}.',
     'joint-fills':
       'Pressed to the least bed, mortar would rise {found} in the joint, over the {limit} that leaves room for grout.',
-    'must-collapse': 'Would need {found} of sliding, and this tile can’t be slid; a slanted notch collapses by itself.',
+    'must-collapse':
+      'Would need {found} of sliding, and this tile can’t be slid; a slanted notch closes up with far less.',
     'not-needed': 'Leaves {found} where {limit} is taken; the rest only comes up in the joints.',
   },
   combShort: 'Key in with the flat side, then comb straight, ridges parallel to the short side, the blade {held}.',
@@ -36,7 +37,7 @@ export const words = {
     slide: 'Press, move {travel} across the ridges and back until they collapse, and end in place.',
     'beat-in': 'Lay the sheet, then beat it in with a block or float until no ridge line is left.',
     collapse:
-      'Press, and shake the tile with cups or a vibrating tool: the slanted ridges fall over by themselves, with no room to slide needed.',
+      'Press, and shake the tile with cups or a vibrating tool: the slanted ridges fall over with no stroke. Let the tile go aside the way they lean, by about as much as it sinks (model).',
     'walk-in': 'Walk the panel in along its centre line, then in short steps outwards; vibrate its whole edge.',
     vibrate: 'Vibrate the panel and beat it in with a weighted paddle, its whole edge too.',
   },

@@ -246,7 +246,7 @@ export const mortarRules = ruleTable({
   },
   'model.strokes': {
     title: 'How far a hand moves a tile',
-    says: 'All strokes together come to {least} to {most} times the travel of the rule, at {slow} to {fast}; a shaken panel slides {shaken} without going anywhere.',
+    says: 'All strokes together come to {least} to {most} times the travel of the rule, at {slow} to {fast}; a shaken panel slides {shaken} without going anywhere, a tile on leaning ridges up to that.',
     values: {
       least: measure(0.3, 'times'),
       most: measure(2.5, 'times'),

@@ -15,6 +15,7 @@ export interface BedWords {
   squeezed: (volume: string, rise: string) => string;
   squeezedOver: (volume: string) => string;
   load: (force: string) => string;
+  drift: (far: string) => string;
   section: {
     gap: (mean: string, min: string, max: string) => string;
     ridges: (count: number, tallest: string) => string;
@@ -69,6 +70,8 @@ export const EN_BED_WORDS: BedWords = {
   squeezed: (volume, rise) => `${volume} squeezed out and fills ${rise} of the joint's depth.`,
   squeezedOver: (volume) => `${volume} squeezed out, more than the joint holds up to the tile's face.`,
   load: (force) => `The bed carries ${force}.`,
+  drift: (far) =>
+    `The ridges leaned and fell over, and the tile went ${far} aside with them (model, not measured). Lay it that much off its place, or hold it and press harder.`,
   section: {
     gap: (mean, min, max) => `Along the cut the gap is ${mean} on average, from ${min} to ${max}.`,
     ridges: (count, tallest) =>

@@ -1,10 +1,14 @@
 import { CELL_STATE, type BedFrame, type BedResult } from '../../bed/types.ts';
+import { lengthOf } from '../../numbers/plain.ts';
 import { formatGap, formatShare, type UnitSystem } from '../../units/format.ts';
 import { formatForce, formatPressure, formatSmallArea, formatSmallVolume } from '../../units/mechanics.ts';
 import { isLaid } from '../laid.ts';
 import { EN_BED_WORDS, type BedWords } from './bed-words.ts';
 import type { Profile } from '../section/profile.ts';
 import { figuresOf } from '../section/profile.ts';
+
+/** A drift smaller than this is not told. */
+const SEEN_MM = 0.25;
 
 /** Shares of the tile's back by what lies under it, counted from a frame's cells. */
 export interface StateShares {
@@ -81,6 +85,8 @@ export function describeBed(
       : words.squeezed(formatSmallVolume(result.squeezedMm3, units), formatShare(result.riseInJoint)),
     words.load(formatForce(result.loadN, units)),
   );
+  const drift = result.driftMm ? lengthOf(...result.driftMm) : 0;
+  if (drift >= SEEN_MM) said.push(words.drift(gap(drift)));
   return said;
 }
 

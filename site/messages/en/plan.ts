@@ -40,7 +40,7 @@ export const plan = {
   method: {
     slide: 'Press and move across the ridges',
     'beat-in': 'Beat in',
-    collapse: 'Press: the slanted ridges fall over',
+    collapse: 'Press and shake: the slanted ridges fall over',
     'walk-in': 'Walk in from the middle',
     vibrate: 'Vibrate',
   },
