@@ -31,8 +31,10 @@ export function markPockets(
   pen.textAlign = 'center';
   pen.textBaseline = 'middle';
   pen.lineWidth = scale;
-  pockets.slice(0, MOST_COLUMNS).forEach((pocket, n) => {
-    const [x, y] = pocketSpot(frame, place, pocket);
+  const marked = pockets.slice(0, MOST_COLUMNS).map((pocket, n) => ({ spot: pocketSpot(frame, place, pocket), n }));
+  // Where numbers meet, that of the larger pocket lies on top.
+  for (const { spot, n } of marked.reverse()) {
+    const [x, y] = spot;
     pen.beginPath();
     pen.arc(x, y, HALF * scale, 0, 2 * Math.PI);
     pen.fillStyle = palette.paper;
@@ -41,5 +43,5 @@ export function markPockets(
     pen.stroke();
     pen.fillStyle = palette.ink;
     pen.fillText(String(n + 1), x, y + scale);
-  });
+  }
 }

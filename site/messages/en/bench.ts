@@ -159,7 +159,7 @@ export const bench = {
     slumps: 'Slumps',
     holds: 'Holds a ridge',
     stiff: 'Stiff',
-    own: 'Between',
+    own: (yieldPa: number) => `Between: it yields at ${yieldPa} Pa`,
     age: 'Minutes since combing',
     ageHint: 'In still indoor air.',
     butter: 'Coat on the back',
