@@ -4,6 +4,7 @@ import { FIRST_POCKET } from './label-voids.ts';
 import type { Bed } from './bed.ts';
 import { contactOf, coverage, transferOf } from './contact.ts';
 import { type BedGrid, FRESH, OPEN } from './grid.ts';
+import { bedSlope, freshSlope, type Slope } from './lean.ts';
 import { type BedFrame, type BedSetup, CELL_STATE, type CellState } from './types.ts';
 
 const DEGREES = 57.29577951308232;
@@ -28,6 +29,8 @@ function stateOf(bed: Bed, n: number, insideTile: boolean, pressed: number): Cel
   return label[n]! >= FIRST_POCKET ? CELL_STATE.trapped : CELL_STATE.open;
 }
 
+const leaning = (slope: Slope | null): { leanSlope?: Slope } => (slope ? { leanSlope: slope } : {});
+
 /** The combed bed before the tile is laid. */
 export function combedFrame(grid: BedGrid, setup: BedSetup): BedFrame {
   return {
@@ -45,6 +48,7 @@ export function combedFrame(grid: BedGrid, setup: BedSetup): BedFrame {
     tileHeightMm: NaN,
     tiltDeg: [0, 0],
     loadN: 0,
+    ...leaning(freshSlope(setup)),
   };
 }
 
@@ -85,5 +89,6 @@ export function bedFrame(bed: Bed, action: number, offsetMm: [number, number] = 
     tileHeightMm: bed.height,
     tiltDeg: [bed.slopeX * DEGREES, bed.slopeY * DEGREES],
     loadN: bed.load.forceN,
+    ...leaning(bedSlope(bed)),
   };
 }

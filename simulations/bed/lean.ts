@@ -1,5 +1,5 @@
 import { direction } from '../numbers/plain.ts';
-import { pitchMm, yawNarrows } from '../trowel/notch.ts';
+import { pitchMm, ridgeHeightMm, yawNarrows } from '../trowel/notch.ts';
 import { ridgeLeanMm } from '../trowel/profile.ts';
 import { strokeLong } from '../trowel/stroke.ts';
 import type { BedLoad } from './load.ts';
@@ -113,3 +113,22 @@ export function driftBy(bed: LeaningBed, fallMm: number): void {
 export function smear(bed: LeaningBed, contactBeforeMm2: number): void {
   if (bed.lean && bed.load.contactMm2 > contactBeforeMm2) bed.lean.share *= contactBeforeMm2 / bed.load.contactMm2;
 }
+
+/** How ridges lean along x and y, run over rise. */
+export type Slope = [x: number, y: number];
+
+const slopeOf = ({ towards, share }: Lean, ridgeMm: number, heightMm: number): Slope => [
+  (towards[0] * share * ridgeMm) / heightMm,
+  (towards[1] * share * ridgeMm) / heightMm,
+];
+
+/** The slope of fresh ridges; null where none lean. */
+export function freshSlope(setup: BedSetup): Slope | null {
+  const lean = leanOf(setup);
+  const { trowel } = setup;
+  return lean && slopeOf(lean, trowel.widthMm * yawNarrows(trowel), ridgeHeightMm(trowel));
+}
+
+/** The slope of the ridges under a tile; null where none lean. */
+export const bedSlope = ({ lean, load }: LeaningBed): Slope | null =>
+  lean && load.contactMm2 > 0 ? slopeOf(lean, (load.contactMm2 / load.tileMm2) * lean.pitchMm, load.meanGap) : null;

@@ -203,6 +203,8 @@ export interface BedFrame {
   gapMm: Float32Array;
   /** A CELL_STATE a cell. */
   state: Uint8Array;
+  /** How ridges lean along x and y, run over rise (the columns stand upright); only with a slanted notch. */
+  leanSlope?: [number, number];
   /** After a lift: mortar that came up with the tile and that stayed on the floor, mm; the bed before stands above. */
   onTileMm?: Float32Array;
   onFloorMm?: Float32Array;

@@ -3,6 +3,7 @@ import { actOn } from '../bed/act.ts';
 import { type Bed, settle, startBed } from '../bed/bed.ts';
 import { defaultSetup } from '../bed/defaults.ts';
 import { EMPTY, FULL, OPEN } from '../bed/grid.ts';
+import { bedSlope } from '../bed/lean.ts';
 import { press, withWeight } from '../bed/press.ts';
 import type { BedAction, BedSetup } from '../bed/types.ts';
 
@@ -64,22 +65,13 @@ function worked(setup: BedSetup, actions: BedAction[]): Bed {
   return bed;
 }
 
-/** How far the tops of a bed's ridges lie beside their feet along x for each mm they stand high, and the tile's drift, mm. */
-function leanAlongX({ lean, load }: Bed): { aside: number; driftMm: number } {
-  if (!lean) return { aside: 0, driftMm: 0 };
-  const ridge = (load.contactMm2 / load.tileMm2) * lean.pitchMm;
-  return {
-    aside: (lean.towards[0] * lean.share * ridge) / load.meanGap,
-    driftMm: lean.towards[0] * lean.driftMm,
-  };
-}
-
 /** The middle row of a bed as a cut: mortar up to the tile's back, leaning as it does, the tile above where it has gone. */
 function cut(bed: Bed, left: number, floor: number, scale: number): string[] {
   const { mortar, gap, state, columns, rim, tileRows, tileColumns, cellMm } = bed.grid;
   const row = (rim + Math.floor(tileRows / 2)) * columns;
   const at = (column: number): number => left + (column - rim) * cellMm * scale;
-  const { aside, driftMm } = leanAlongX(bed);
+  const aside = bedSlope(bed)?.[0] ?? 0;
+  const driftMm = bed.lean ? bed.lean.towards[0] * bed.lean.driftMm : 0;
   const points = [`${two(at(rim))},${floor}`];
   for (let column = rim; column < rim + tileColumns; column += 1) {
     const n = row + column;

@@ -21,12 +21,17 @@ interface Sheet {
   dot: number;
 }
 
+/** How far what stands at a height over a step lies aside, mm. */
+type Aside = (step: number, height: number) => number;
+const upright: Aside = () => 0;
+
 /** A path along one edge of the section and back along another, over the cells where `holds` is true. */
 function band(
   sheet: Sheet,
   lower: (step: number) => number,
   upper: (step: number) => number,
   holds: (step: number) => boolean,
+  aside: Aside = upright,
 ): void {
   const { pen, scale, drawing } = sheet;
   const { placeMm, cellMm } = drawing.profile;
@@ -36,11 +41,15 @@ function band(
     if (!holds(step)) continue;
     const first = step;
     while (step + 1 < placeMm.length && holds(step + 1)) step++;
-    pen.moveTo(scale.x(placeMm[first]! - half), scale.y(lower(first)));
-    pen.lineTo(scale.x(placeMm[first]! - half), scale.y(upper(first)));
-    for (let at = first; at <= step; at++) pen.lineTo(scale.x(placeMm[at]!), scale.y(upper(at)));
-    pen.lineTo(scale.x(placeMm[step]! + half), scale.y(upper(step)));
-    for (let at = step; at >= first; at--) pen.lineTo(scale.x(placeMm[at]!), scale.y(lower(at)));
+    const to = (at: number, off: number, height: number): [number, number] => [
+      scale.x(placeMm[at]! + off + aside(at, height)),
+      scale.y(height),
+    ];
+    pen.moveTo(...to(first, -half, lower(first)));
+    pen.lineTo(...to(first, -half, upper(first)));
+    for (let at = first; at <= step; at++) pen.lineTo(...to(at, 0, upper(at)));
+    pen.lineTo(...to(step, half, upper(step)));
+    for (let at = step; at >= first; at--) pen.lineTo(...to(at, 0, lower(at)));
     pen.closePath();
   }
 }
@@ -57,6 +66,7 @@ function edge(
   holds: (step: number) => boolean,
   colour: string,
   thick: number,
+  aside: Aside = upright,
 ): void {
   const { pen, scale, drawing, dot } = sheet;
   const { placeMm, cellMm } = drawing.profile;
@@ -71,9 +81,10 @@ function edge(
       continue;
     }
     const y = scale.y(height(step));
-    if (!drawingOn) pen.moveTo(scale.x(placeMm[step]! - cellMm / 2), y);
-    pen.lineTo(scale.x(placeMm[step]!), y);
-    if (step + 1 === placeMm.length || !holds(step + 1)) pen.lineTo(scale.x(placeMm[step]! + cellMm / 2), y);
+    const place = placeMm[step]! + aside(step, height(step));
+    if (!drawingOn) pen.moveTo(scale.x(place - cellMm / 2), y);
+    pen.lineTo(scale.x(place), y);
+    if (step + 1 === placeMm.length || !holds(step + 1)) pen.lineTo(scale.x(place + cellMm / 2), y);
     drawingOn = true;
   }
   pen.stroke();
@@ -106,14 +117,19 @@ function drawAir(sheet: Sheet, profile: Profile): void {
 function drawMortar(sheet: Sheet, profile: Profile): void {
   const { palette } = sheet.drawing;
   const has = (step: number): boolean => profile.mortarMm[step]! > profile.floorMm[step]! + 1e-3;
+  const laid = profile.undersideMm.some((height) => !Number.isNaN(height));
+  // What was squeezed out beside a laid tile stands upright.
+  const aside: Aside = (step, height) =>
+    laid && Number.isNaN(profile.undersideMm[step]!) ? 0 : profile.aside * (height - profile.floorMm[step]!);
   band(
     sheet,
     (step) => profile.floorMm[step]!,
     (step) => profile.mortarMm[step]!,
     has,
+    aside,
   );
   fill(sheet, 'mortar');
-  edge(sheet, (step) => profile.mortarMm[step]!, has, palette.mortarDark, 1);
+  edge(sheet, (step) => profile.mortarMm[step]!, has, palette.mortarDark, 1, aside);
 }
 
 function drawTile(sheet: Sheet, profile: Profile): void {

@@ -22,6 +22,8 @@ export interface Profile {
   undersideMm: Float64Array;
   state: Uint8Array;
   cellMm: number;
+  /** How far mortar lies aside along the section for each mm it stands over the floor: ridges that lean. */
+  aside: number;
 }
 
 /** What fills the space between tile and floor over a stretch of the section. */
@@ -47,6 +49,7 @@ export function profileOf(frame: BedFrame, cut: Cut): Profile {
     undersideMm: new Float64Array(count),
     state: new Uint8Array(count),
     cellMm: frame.cellMm,
+    aside: frame.leanSlope?.[lengthwise ? 0 : 1] ?? 0,
   };
   for (let step = 0; step < count; step++) {
     const cell = lengthwise ? held * frame.columns + step : step * frame.columns + held;
