@@ -7,11 +7,12 @@ import { describe, expect, it } from 'vitest';
 
 import { startBed } from '@sim/bed/bed.ts';
 import { coverage } from '@sim/bed/contact.ts';
-import { easedBy, leanShare } from '@sim/bed/lean.ts';
+import { easedBy, leanOf, leanShare } from '@sim/bed/lean.ts';
 import { press } from '@sim/bed/press.ts';
 import { coverageAfterSlide, coverageUnder, pressedAt, pressureAt } from '@sim/bed/ridge-law.ts';
 import { runBed } from '@sim/bed/run.ts';
 import { meanBedMm, pitchMm } from '@sim/trowel/notch.ts';
+import { SLANT } from '@sim/trowel/profile.ts';
 
 import { type RidgeBench, ridgeSetup } from './bed-benches.ts';
 import { limitOf } from './limit-analysis.ts';
@@ -113,6 +114,40 @@ describe('a tile on slanted ridges', () => {
     [2, 90],
   ])('8 → 16 cells a pitch at %d τ, ridges at %d°: within a point', (pressure, ridgesDeg) => {
     expect(Math.abs(at(16, pressure, ridgesDeg) - at(8, pressure, ridgesDeg))).toBeLessThan(0.01);
+  });
+
+  it('leans as far as the hand’s own stroke goes straight, to its right, and not there and back', () => {
+    const setup = ridgeSetup({ ...bench, shape: 'slanted', ridgesDeg: 0, cellsAPitch: 8 });
+    const drawn = (path: [number, number][]) => leanOf({ ...setup, comb: { ...setup.comb, pattern: 'drawn', path } });
+    const straight = leanOf(setup)!;
+    const along = drawn([
+      [-100, 0],
+      [0, 0],
+      [100, 0],
+    ])!;
+    expect(along.share).toBeCloseTo(straight.share, 12);
+    expect(along.towards[1]).toBeCloseTo(straight.towards[1], 12);
+    const corner = drawn([
+      [0, 0],
+      [100, 0],
+      [100, 100],
+    ])!;
+    expect(corner.share).toBeCloseTo(straight.share * Math.SQRT1_2, 12);
+    const back = drawn([
+      [0, 0],
+      [100, 0],
+      [0, 0],
+    ]);
+    expect(back).toBeNull();
+  });
+
+  it('is pictured leaning as it was combed, and further when pressed', () => {
+    const setup = ridgeSetup({ ...bench, shape: 'slanted', ridgesDeg: 90, cellsAPitch: 8, sideMm: 203.2 });
+    setup.actions = [{ do: 'press', forceN: 500 * 0.2032 ** 2, atX: 0, atY: 0 }];
+    const slopes: number[] = [];
+    runBed(setup, { onFrame: ({ leanSlope }) => slopes.push(leanSlope![0]) });
+    expect(slopes[0]).toBeCloseTo(-SLANT, 12);
+    expect(slopes.at(-1)!).toBeLessThan(1.5 * slopes[0]!);
   });
 
   it('drifts the way the ridges lean, no further than it comes down', () => {

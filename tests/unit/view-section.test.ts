@@ -43,6 +43,13 @@ describe('section', () => {
     expect([...profileOf(over, { along: 'length', atMm: 0 }).mortarMm]).toEqual([3, 3, 3]);
   });
 
+  test('ridges that lean are told by axis', () => {
+    const leaning = { ...frame, leanSlope: [-0.5, 0.1] as [number, number] };
+    expect(profileOf(leaning, { along: 'length', atMm: 0 }).aside).toBe(-0.5);
+    expect(profileOf(leaning, { along: 'width', atMm: 0 }).aside).toBe(0.1);
+    expect(profileOf(frame, { along: 'length', atMm: 0 }).aside).toBe(0);
+  });
+
   test('heights are drawn true, or by a whole factor that is told', () => {
     const view = { profile: profileOf(frame, { along: 'length', atMm: 0 }), thicknessMm: 6 };
     const scale = sectionScale(view, 800, 1600);
