@@ -26,7 +26,7 @@ async function held(page: Page): Promise<ReturnType<Page['locator']>> {
 }
 
 test.describe('the bench on paper', () => {
-  test.setTimeout(120_000);
+  test.setTimeout(180_000);
   test.use({ viewport: { width: 640, height: 560 } });
 
   test('is one sheet of set-up, picture, figures, section, map and address, on Letter and A4', async ({ page }) => {
@@ -65,6 +65,35 @@ test.describe('the bench on paper', () => {
       return [...seen.values()].filter((count) => count > 200).length;
     });
     expect(tones).toBeGreaterThanOrEqual(5);
+  });
+
+  test('a curve that was drawn follows on a second sheet, and not once another bed is on the bench; of two beds it is told which is which', async ({
+    page,
+  }) => {
+    await page.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' });
+    await page.goto(SMALL);
+    await page.waitForFunction(() => document.querySelector('.stage')?.hasAttribute('data-quality'));
+    await pull(page);
+    await page.getByRole('button', { name: 'Draw the curve' }).click();
+    await expect(page.getByText('The curve as a table')).toBeVisible({ timeout: 90_000 });
+    for (const format of ['Letter', 'A4'] as const) expect(pagesOf(await page.pdf({ format })), format).toBe(2);
+    await test.step('after the sheet, with its figures and the names of both its sides', async () => {
+      const sheet = (await (await held(page)).boundingBox())!;
+      const curve = page.locator('.sweep svg');
+      expect((await curve.boundingBox())!.y).toBeGreaterThanOrEqual(sheet.y + sheet.height);
+      await expect(curve.getByText('100 %')).toBeVisible();
+      await expect(curve.getByText('Bow along the length')).toBeVisible();
+      await expect(page.locator('.sweep tbody tr')).toHaveCount(9);
+      await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+      await page.emulateMedia({ media: null });
+    });
+    await page.getByRole('button', { name: 'swirled' }).click();
+    await expect(page.getByText('They differ in one thing')).toBeVisible();
+    await expect(page.getByText('This curve is of the one before')).toBeVisible();
+    for (const format of ['Letter', 'A4'] as const) expect(pagesOf(await page.pdf({ format })), format).toBe(1);
+    // The picture is copied before the page is laid out for paper.
+    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+    await expect(page.locator('.bed-paper')).toContainText(/The kept bed, left in the picture: \d+ %\..*Straight/);
   });
 
   test('the fullest bed still fits, without three dimensions', async ({ page }) => {

@@ -76,8 +76,10 @@ export const benchAfter = {
     running: 'Running the beds of the curve',
     table: 'The curve as a table',
     label: (name: string) => `Coverage against ${name}; the table below has the same figures.`,
-    caption: (name: string, runs: number) =>
-      `Coverage against ${name}, from ${runs} runs. The dotted line is the bed on the bench.`,
+    caption: (name: string, runs: number) => `Coverage against ${name}, from ${runs} runs.`,
+    marked: 'The dotted line is the bed on the bench.',
+    markedBefore: 'The dotted line is the bed it was drawn for.',
+    stale: 'Another bed is on the bench by now. This curve is of the one before; draw it anew.',
     names: {
       bow: 'Bow along the length',
       depth: 'Depth of the notch',
@@ -104,7 +106,11 @@ export const benchAfter = {
     headings: { comb: 'A bed, combed', set: 'A bed, set', pulled: 'A bed, pulled' } satisfies Record<Stage, string>,
     name: 'Ridge to Bed, setting bench',
     again: 'This bed again, to work on:',
-    aside: 'The kept bed beside it',
+    aside: {
+      left: 'The kept bed, left in the picture',
+      above: 'The kept bed, above in the picture',
+      none: 'The kept bed',
+    },
     gain: (cause: string, points: string) => `${cause.toLowerCase()} ${points}`,
     gains: (all: string) => `One thing changed at a time, points of coverage: ${all}.`,
     shut: 'Not pulled yet: what the back took is not told.',

@@ -39,18 +39,27 @@ function paint(onto: HTMLCanvasElement, size: [number, number], draw: (sheet: Sh
   onto.getContext('2d')?.drawImage(canvas, 0, 0);
 }
 
-/** The picture as it stands on the screen; the bed from above where there is none in depth. */
-export function paintPicture(canvas: HTMLCanvasElement, bench: Bench): void {
+/** Where the kept bed stands in the picture. */
+export type KeptPlace = 'left' | 'above' | 'none';
+
+/**
+ * The picture as it stands on the screen; the bed from above where there is none in depth.
+ * @returns where the kept bed is seen in it, when there is one
+ */
+export function paintPicture(canvas: HTMLCanvasElement, bench: Bench): KeptPlace {
   const wide = PICTURE_MM * DOTS_A_MM;
   const copied = bench.still?.(wide, (picture) =>
     paint(canvas, [picture.width, picture.height], ({ pen }) => pen.drawImage(picture, 0, 0)),
   );
   const flat = flatFrame(bench);
-  if (copied || !flat) return;
+  // Two beds are laid out by the longer side of the picture.
+  if (copied) return canvas.height > canvas.width ? 'above' : 'left';
+  if (!flat) return 'none';
   paint(canvas, [wide, wide / 2.5], ({ pen, ...size }) => {
     if (flat.as === 'map') drawMap(pen, flat.frame, { ...size, palette, turnedOver: true });
     else drawPlan(pen, flat.frame, { ...size, palette });
   });
+  return 'none';
 }
 
 /** The section, as close as on the screen. @returns how many times taller than long it is drawn */
