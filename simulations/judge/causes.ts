@@ -66,3 +66,10 @@ export function causesOf(pull: Pull, average: number, required: number): Cause[]
       return { name, weight, rule: ruleOf[name], says, action };
     });
 }
+
+/** Every cause the path knows, in no order: what it is and what is done about it. */
+export const everyCause = (): Pick<Cause, 'name' | 'says' | 'action'>[] =>
+  (Object.keys(ruleOf) as CauseName[]).map((name) => {
+    const [says, action] = words.causes[name];
+    return { name, says, action };
+  });

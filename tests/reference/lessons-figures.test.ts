@@ -1,11 +1,13 @@
 /** The lessons' figures and worked examples against published figures, cases and arithmetic by hand. */
 import { describe, expect, it } from 'vitest';
 
+import { everyCause } from '@sim/judge/causes.ts';
 import { riseInJoints, jointShare } from '@sim/mortar/squeeze-up.ts';
 import { valueOf } from '@sim/rules/rulebook.ts';
 import { inches, squareFeet } from '@sim/units/length.ts';
 import { countBags } from '@site/islands/figures/bags.ts';
 import { noSigns } from '@sim/judge/whole-pull.ts';
+import { causeWords } from '@site/messages/en/figures/cause.ts';
 import { likelyCauses } from '@site/islands/figures/cause.ts';
 import { readClock, wedge } from '@site/islands/figures/clock.ts';
 import { squeeze } from '@site/islands/figures/squeeze.ts';
@@ -167,5 +169,11 @@ describe('the path to a cause', () => {
   });
   it('says nothing before anything was seen', () => {
     expect(first({})).toBeUndefined();
+  });
+  // Each of these is first of its case above or in `cases-judge.test.ts`; on paper stands the whole list.
+  it('names on paper every cause once, with a test and what to do', () => {
+    const causes = everyCause();
+    expect(causes.map((one) => one.name).toSorted()).toEqual(Object.keys(causeWords.tests).toSorted());
+    for (const { says, action } of causes) expect([says, action].every((text) => text.endsWith('.'))).toBe(true);
   });
 });

@@ -18,6 +18,8 @@ export type MarkName = 'notch' | 'depth' | 'tooth' | 'ridge' | 'bed';
 const WIDTH = 440;
 const TOP = 34;
 const FOOT = 12;
+/** Room for the longest label left of the blade, a depth in millimetres. */
+const LEFT = 64;
 const GAP = 30;
 const PITCHES = 7;
 const RIDGES = 4;
@@ -44,7 +46,7 @@ export function trowelPlate(trowel: TrowelSetup): TrowelPlate {
   const depth = trowel.depthMm * perMm;
   const ridge = ridgeHeightMm(trowel) * perMm;
   const bed = meanBedMm(trowel) * perMm;
-  const left = 46;
+  const left = LEFT;
   const bladeTop = TOP;
   const bladeFoot = bladeTop + depth * 2.1 + 8;
   const floorY = bladeFoot + GAP + ridge;

@@ -28,6 +28,8 @@ export const causeWords = {
   crackOverSeam: 'A crack straight over a board’s seam?',
   dropsStand: 'Water drops stand on the bare floor?',
   causes: 'Likeliest first',
+  cause: 'Cause',
+  printed: 'Every cause that the path on the page knows, with the test that settles it:',
   doThis: 'Do',
   testIt: 'Test',
   nothing: 'No cause yet. Say where the mortar stayed: that comes first.',
