@@ -1,5 +1,5 @@
 import type { TrowelSetup } from '../../simulations/bed/types.ts';
-import { formatSpan } from '../../simulations/rules/say.ts';
+import { formatSpan } from '../../simulations/units/span.ts';
 import { formatArea, formatGap, formatLength, formatShare, type UnitSystem } from '../../simulations/units/format.ts';
 import { asFraction } from '../../simulations/units/fraction.ts';
 import type { Mm } from '../../simulations/units/length.ts';

@@ -28,7 +28,7 @@ export function planFlatness(
   const short =
     limit.shortDipMm === null || limit.shortOverMm === null
       ? ''
-      : say(words.flatnessShort, { dip: lengthValue(limit.shortDipMm), over: lengthValue(limit.shortOverMm) });
+      : say(words.flatnessShort, { dip: lengthValue(limit.shortDipMm), over: lengthValue(limit.shortOverMm, 'bar') });
   const says = say(met === null ? words.flatnessUnknown : met ? words.flatnessOk : words.flatnessNot, {
     dip: lengthValue(limit.dipMm),
     over: lengthValue(limit.overMm, 'span'),

@@ -14,7 +14,7 @@ export const speakerFor =
   (sentence, values = {}) =>
     fill(sentence, values, units);
 
-export const lengthValue = (value: number, as?: 'gap' | 'span'): RuleValue => ({
+export const lengthValue = (value: number, as?: RuleValue['as']): RuleValue => ({
   value,
   unit: 'mm',
   ...(as ? { as } : {}),

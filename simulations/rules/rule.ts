@@ -47,8 +47,11 @@ export type RuleUnit = (typeof ruleUnits)[number];
 export interface RuleValue {
   value: number;
   unit: RuleUnit;
-  /** How a length prints: in fractions of an inch (the default), in thousandths or hundredths, or in feet and metres. */
-  as?: 'gap' | 'span';
+  /**
+   * How a length prints: in fractions of an inch (the default), in thousandths or hundredths, in feet and metres, or as
+   * a short bar that is laid on.
+   */
+  as?: 'gap' | 'span' | 'bar';
 }
 
 export interface RuleSource {
@@ -85,7 +88,7 @@ export const ruleSchema = z.strictObject({
     z.strictObject({
       value: z.number(),
       unit: z.enum(ruleUnits),
-      as: z.optional(z.enum(['gap', 'span'])),
+      as: z.optional(z.enum(['gap', 'span', 'bar'])),
     }),
   ),
   source: z.strictObject({
@@ -129,3 +132,5 @@ export const gapInch = (value: number): RuleValue => ({ value: inches(value), un
 /** A length across a floor. */
 export const span = (value: Mm): RuleValue => ({ value, unit: 'mm', as: 'span' });
 export const spanFeet = (value: number): RuleValue => ({ value: feet(value), unit: 'mm', as: 'span' });
+/** The length of a bar laid on a floor, and of the run of a fall. */
+export const barInch = (value: number): RuleValue => ({ value: inches(value), unit: 'mm', as: 'bar' });

@@ -1,26 +1,20 @@
 import { formatArea, formatGap, formatLength, formatShare, type UnitSystem } from '../units/format.ts';
-import { MM_PER_INCH, toFeet, toSquareFeet } from '../units/length.ts';
+import { MM_PER_INCH, toSquareFeet } from '../units/length.ts';
+import { formatSmallArea } from '../units/mechanics.ts';
+import { plainNumber } from '../units/plain-number.ts';
+import { formatBar, formatSpan } from '../units/span.ts';
 import type { RuleRow, RuleUnit, RuleValue } from './rule.ts';
 
 const KG_PER_POUND = 0.45359237;
-const MM2_PER_SQUARE_INCH = MM_PER_INCH * MM_PER_INCH;
 const KG_M2_PER_LB_FT2 = 4.88243;
 const PA_PER_PSI = 6894.757;
 const L_PER_GALLON = 3.785412;
 const M2_PER_100_FT2 = 9.290304;
 const EIGHTH_IN_MM = MM_PER_INCH / 8;
 
-/** A number without needless digits: three figures that mean something. */
-export const plainNumber = (value: number): string => {
-  const size = Math.abs(value);
-  const digits = size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
-  return String(Number(value.toFixed(digits)));
-};
-
 const inUnits: Partial<Record<RuleUnit, (value: number, system: UnitSystem) => string>> = {
   share: (value) => (value * 100 < 3 ? `${plainNumber(value * 100)} %` : formatShare(value)),
-  'mm²': (value, system) =>
-    system === 'imperial' ? `${plainNumber(value / MM2_PER_SQUARE_INCH)} in²` : `${Math.round(value / 10) * 10} mm²`,
+  'mm²': formatSmallArea,
   'm²': formatArea,
   L: (value, system) =>
     system === 'imperial' ? `${plainNumber((value / L_PER_GALLON) * 4)} US qt` : `${plainNumber(value)} L`,
@@ -54,15 +48,13 @@ const inUnits: Partial<Record<RuleUnit, (value: number, system: UnitSystem) => s
   times: plainNumber,
 };
 
-/** A length across a floor, in feet or metres. */
-export const formatSpan = (length: number, system: UnitSystem): string =>
-  system === 'imperial' ? `${plainNumber(toFeet(length))} ft` : `${plainNumber(length / 1000)} m`;
+const lengths = { gap: formatGap, span: formatSpan, bar: formatBar };
 
 /** A measure with its unit, in the reader's system. */
 export function sayValue({ value, unit, as }: RuleValue, system: UnitSystem): string {
   if (unit === 'mm') {
-    if (as === 'gap') return formatGap(value, system);
-    return as === 'span' ? formatSpan(value, system) : formatLength(value, system);
+    const format = as === undefined ? formatLength : lengths[as];
+    return format(value, system);
   }
   return inUnits[unit]?.(value, system) ?? `${plainNumber(value)} ${unit}`;
 }

@@ -12,9 +12,9 @@ const rounded = (value: number, digits: number): string => {
 };
 
 /** From here on a tape is read to the millimetre, mm. */
-const TAPE_MM = 100;
+const TAPE_MM = 50;
 
-/** A length with its unit: fractions of an inch, or millimetres to a tenth, from a hand's breadth on to the whole one. */
+/** A length with its unit: fractions of an inch, or millimetres to a tenth, from two fingers' breadth on to the whole one. */
 export const formatLength = (length: Mm, system: UnitSystem, denominator = 32): string =>
   system === 'imperial'
     ? `${asFraction(length, denominator)} in`
@@ -23,6 +23,10 @@ export const formatLength = (length: Mm, system: UnitSystem, denominator = 32): 
 /** A small gap where fractions would mislead: thousandths of an inch, or hundredths of a millimetre. */
 export const formatGap = (length: Mm, system: UnitSystem): string =>
   system === 'imperial' ? `${toInches(length).toFixed(3)} in` : `${rounded(length, 2)} mm`;
+
+/** A length in a sum that is written out: fractions add up as they stand, millimetres only to the hundredth. */
+export const formatInSum = (length: Mm, system: UnitSystem): string =>
+  system === 'imperial' ? formatLength(length, system) : formatGap(length, system);
 
 /** An area in m² or ft², given in m². */
 export const formatArea = (areaM2: number, system: UnitSystem): string =>

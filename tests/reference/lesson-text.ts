@@ -36,7 +36,7 @@ const valueUnder = (head: string, key: string): string =>
 
 /** Titles and questions stand in attributes; a reader reads them too. */
 const readAttributes = (body: string): string[] =>
-  [...body.matchAll(/\b(?:title|ask|kind)="([^"]*)"/g)].map((match) => `${match[1] ?? ''}.`);
+  [...body.replace(INLINE, '').matchAll(/\b(?:title|ask|kind)="([^"]*)"/g)].map((match) => `${match[1] ?? ''}.`);
 
 function proseOf(body: string): string {
   const text = body

@@ -12,9 +12,10 @@ describe('lengths', () => {
     expect(asFraction(inches(12))).toBe('12');
     expect(formatLength(inches(3 / 16), 'imperial')).toBe('3/16 in');
     expect(formatLength(6.35, 'metric')).toBe('6.4 mm');
-    // A tape tells a tile's side to the millimetre.
+    // A tape tells a tile's side to the millimetre, and what a rule keeps clear of an edge.
     expect(formatLength(inches(12), 'metric')).toBe('305 mm');
-    expect(formatLength(99.94, 'metric')).toBe('99.9 mm');
+    expect(formatLength(inches(2), 'metric')).toBe('51 mm');
+    expect(formatLength(inches(1), 'metric')).toBe('25.4 mm');
   });
   test('are read as people type them', () => {
     expect(parseLength('1/4', 'in')).toBeCloseTo(6.35, 10);

@@ -4,7 +4,8 @@ import { decide, withMaker } from '@sim/rules/decide.ts';
 import { mergeOrder } from '@sim/rules/order.ts';
 import { ruleSchema, standardSets } from '@sim/rules/rule.ts';
 import { allRules, isRuleId, ruleById, valueOf } from '@sim/rules/rulebook.ts';
-import { fill, plainNumber, sayRule, sayValue } from '@sim/rules/say.ts';
+import { fill, sayRule, sayValue } from '@sim/rules/say.ts';
+import { plainNumber } from '@sim/units/plain-number.ts';
 import { safeParse } from 'zod/mini';
 
 describe('every row', () => {
@@ -71,7 +72,7 @@ describe('measures', () => {
     expect(sayValue({ value: 0.95, unit: 'share' }, 'metric')).toBe('95 %');
     expect(sayValue({ value: 0.004, unit: 'share' }, 'metric')).toBe('0.4 %');
     expect(sayValue({ value: 1290.32, unit: 'mm²' }, 'imperial')).toBe('2 in²');
-    expect(sayValue({ value: 1290.32, unit: 'mm²' }, 'metric')).toBe('1290 mm²');
+    expect(sayValue({ value: 1290.32, unit: 'mm²' }, 'metric')).toBe('12.9 cm²');
     expect(sayValue({ value: 22.7, unit: 'kg' }, 'imperial')).toBe('50 lb');
     // 1 L/m² is 0.264172 US gal on 10.7639 ft²; 1.2 kg/m² per mm is 0.24578 lb/ft² per mm, and 1/8 in is 3.175 mm
     expect(sayValue({ value: 3, unit: 'L/m²' }, 'imperial')).toBe('7.36 US gal/100 ft²');

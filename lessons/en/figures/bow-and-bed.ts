@@ -16,7 +16,7 @@ export const figure: LiveFigure = {
   module: 'bowed-tile',
   title: 'What a bow does to the bed',
   question:
-    'A strip of tile is crowned: its middle stands higher than its ends. It is set on quarter-inch ridges, pressed and moved across. What share of its back is covered?',
+    'A strip of tile is crowned: its middle stands higher than its ends. It is set on quarter-inch (6.4 mm) ridges, pressed and moved across. What share of its back is covered?',
   after:
     'Look where the lanes stayed open: under the crown, in the middle. Slide the bow to the other side of nought: now the tile is cupped, it rests on its middle, and the ends and corners go bare. Then flatten it, and then give it deeper ridges.',
   setup: {
@@ -44,8 +44,8 @@ export const figure: LiveFigure = {
       label: 'Depth of the notch',
       start: 0,
       options: [
-        { label: 'a quarter inch', change: notched(1 / 4) },
-        { label: 'three eighths', change: notched(3 / 8) },
+        { label: 'quarter inch (6.4 mm)', change: notched(1 / 4) },
+        { label: 'three eighths (9.5 mm)', change: notched(3 / 8) },
       ],
     },
     {

@@ -26,7 +26,7 @@ export const figure: LiveFigure = {
   module: 'setting',
   title: 'Which way, how far, how big',
   question:
-    'The piece is part of a large square tile, two feet or sixty centimetres a side, on half-inch ridges. Two hands press the tile straight down. What share of the back is covered?',
+    'The piece is part of a large square tile, two feet or sixty centimetres a side, on half-inch (12.7 mm) ridges. Two hands press the tile straight down. What share of the back is covered?',
   after:
     'Hardly more than a tile that only rests. Now move it across and lengthen the stroke, a little at a time, up to the width of the notch. Then along, by the same strokes: it takes about twice as far to cover as much. Last, give the same hands a tile half as long each way: four times the push, and it tells. But you don’t choose the size of the tile.',
   setup: {

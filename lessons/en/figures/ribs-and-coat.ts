@@ -22,7 +22,7 @@ export const figure: LiveFigure = {
   module: 'buttering-the-back',
   title: 'A ribbed back, with and without its coat',
   question:
-    'A bowed piece with a ribbed back is set on quarter-inch ridges, pressed and moved across. The back has no coat. What share is covered?',
+    'A bowed piece with a ribbed back is set on quarter-inch (6.4 mm) ridges, pressed and moved across. The back has no coat. What share is covered?',
   after:
     'The ribs took mortar that the bow needed, and the middle came up short. Give the back its coat: the ribs are full before the tile touches the comb. A deeper notch helps too, so try both. Look at the thickness of the bed in the table, and ask of each whether it would pass in a shower.',
   setup: {
@@ -51,8 +51,8 @@ export const figure: LiveFigure = {
       label: 'Depth of the notch',
       start: 0,
       options: [
-        { label: 'a quarter inch', change: notched(1 / 4) },
-        { label: 'three eighths', change: notched(3 / 8) },
+        { label: 'quarter inch (6.4 mm)', change: notched(1 / 4) },
+        { label: 'three eighths (9.5 mm)', change: notched(3 / 8) },
       ],
     },
   ],

@@ -22,7 +22,7 @@ export const figure: LiveFigure = {
   module: 'large-tile-and-panels',
   title: 'A wide notch in a narrow joint',
   question:
-    'A piece of large tile lies on half-inch ridges. It is pressed and shaken there and back by the width of a thin joint. What share of its back will be covered?',
+    'A piece of large tile lies on half-inch (12.7 mm) ridges. It is pressed and shaken there and back by the width of a thin joint. What share of its back will be covered?',
   after:
     'The shake closed a part of each lane and no more. Now lay it off its place and push it in from a notch’s width away. Then shake a notch half as wide. A thin coat on the back closes no lane by itself. Ridges that lean give way under about two thirds of the push, and the tile goes aside with them. That is a model, not measured: for a slanted notch, lift and look.',
   setup: base,
@@ -33,8 +33,8 @@ export const figure: LiveFigure = {
       label: 'Notch',
       start: 0,
       options: [
-        { label: 'half-inch square', change: notched(slideWorked.notch) },
-        { label: 'a quarter wide, half deep', change: notched('1-4-1-2-in-square') },
+        { label: 'half-inch square (12.7 mm)', change: notched(slideWorked.notch) },
+        { label: 'a quarter wide, half deep (6.4 × 12.7 mm)', change: notched('1-4-1-2-in-square') },
       ],
     },
     {

@@ -1,6 +1,6 @@
 import { dipWorked as w } from '@site/lessons/worked/dip.ts';
 import { bandOf, inBoth, type Foretelling } from '@site/lessons/foretelling.ts';
-import { formatLength } from '@sim/units/format.ts';
+import { formatInSum, formatLength } from '@sim/units/format.ts';
 
 export const prediction: Foretelling = {
   module: 'flat-first',
@@ -17,6 +17,6 @@ export const prediction: Foretelling = {
   right: bandOf(w.bedMm / w.leastMm, [1.5, 3]),
   why: inBoth(
     (units) =>
-      `The tile stays flat, so the mortar takes up the whole dip: ${formatLength(w.leastMm, units)} and ${formatLength(w.dipMm, units)} make ${formatLength(w.bedMm, units)}. No notch changes that. Ordinary thin-set stops at ${formatLength(w.thinSetMm, units)}.`,
+      `The tile stays flat, so the mortar takes up the whole dip: ${formatInSum(w.leastMm, units)} and ${formatInSum(w.dipMm, units)} make ${formatInSum(w.bedMm, units)}. No notch changes that. Ordinary thin-set stops at ${formatLength(w.thinSetMm, units)}.`,
   ),
 };

@@ -152,7 +152,7 @@ export const assemblyRules = ruleTable({
   'panel.thickness': {
     title: 'How thin gauged porcelain is',
     says: 'Gauged porcelain is {least} to {most} thick.',
-    values: { least: gap(3.5), most: gap(6.5) },
+    values: { least: mm(3.5), most: mm(6.5) },
     source: published('Trade articles on panels'),
     disagreement: 'Some say from 3 mm.',
     standards: BOTH,

@@ -2,7 +2,9 @@ import type { AreaPlan, ExplainedDecision } from '@sim/estimate/plan-types.ts';
 import type { Subject } from '@sim/rules/order.ts';
 import type { RuleId } from '@sim/rules/rulebook.ts';
 import { formatGap, formatLength, formatShare, type UnitSystem } from '@sim/units/format.ts';
-import { formatSpan, plainNumber, sayValue } from '@sim/rules/say.ts';
+import { sayValue } from '@sim/rules/say.ts';
+import { plainNumber } from '@sim/units/plain-number.ts';
+import { formatBar, formatSpan } from '@sim/units/span.ts';
 import type { plan as words } from '@site/messages/en/plan.ts';
 
 type Words = typeof words;
@@ -136,7 +138,7 @@ function before(area: AreaPlan, line: MakeLine, units: UnitSystem, words: Words)
   const met = flat.met === null ? words.met.unknown : flat.met ? words.met.yes : words.met.no;
   const pairs = [words.flat(formatLength(flat.dipMm, units), formatSpan(flat.overMm, units))];
   if (flat.shortDipMm !== null && flat.shortOverMm !== null)
-    pairs.push(words.flat(formatLength(flat.shortDipMm, units), formatLength(flat.shortOverMm, units)));
+    pairs.push(words.flat(formatLength(flat.shortDipMm, units), formatBar(flat.shortOverMm, units)));
   return [line('flatness', `${joined(pairs)}: ${met}`, [flat.says], [flat.rule, 'flatness.first'], 'flatness')];
 }
 

@@ -8,6 +8,8 @@ export const lesson = {
   sourcesSay:
     'Every number above is read from one of these rules. What the text says of the craft beyond them is common practice, with no published source.',
   source: 'Source',
+  /** Before the exact figures behind rounded ones. */
+  ownUnits: 'In its own units:',
   caution: 'Caution',
   cautionGoverns:
     'The product’s own safety sheet and instructions, local codes and licensed trades come before anything said here.',
