@@ -5,4 +5,5 @@ const unit =
   /(?<=\d) (?=[%°×µ]|(?:in²?|ft²?|[mc]m²?|m²?|m[gL]|lb|kg|N|Pa|psi|rpm|min|h|days|ppm|L|US|oz|fl)(?![a-z]))/g;
 
 /** A sentence in which no line parts a number from its unit. */
-export const unbroken = (text: string): string => text.replace(unit, NO_BREAK).replace(/(?<=US) (?=qt|gal)|(?<=×) (?=\d)/g, NO_BREAK);
+export const unbroken = (text: string): string =>
+  text.replace(unit, NO_BREAK).replace(/(?<=US) (?=qt|gal)|(?<=×) (?=\d)/g, NO_BREAK);

@@ -28,7 +28,7 @@ export const record = {
   truth: 'the bed',
   figure: 'Figure',
   bias: 'On average you are {n} points {way}; half of your guesses lie within {spread} points.',
-  choices: 'Of {n} choices foretold {right} were right.',
+  choices: 'Choices foretold right: {right} of {n}.',
   high: 'too high',
   low: 'too low',
   outcomes: 'What you can show',
