@@ -49,7 +49,15 @@ test.describe('setting bench', () => {
     await expect(page.getByText('draws no three-dimensional picture')).toBeVisible();
     await expect(page.getByLabel('How it is drawn')).toHaveValue('swirl');
     await set(page);
+    // The button that was pressed is gone: the keys go on from what the new step says.
+    const told = page.getByRole('region', { name: 'The job in four steps' }).getByRole('paragraph');
+    await expect(told).toBeFocused();
+    await expect(told).toContainText('The tile is down');
+    await page.keyboard.press('Tab');
+    await expect(page.getByRole('button', { name: 'Pull the tile' })).toBeFocused();
     await pullWithGuess(page);
+    await expect(told).toBeFocused();
+    await expect(told).toContainText(/Coverage \d+ %; you said 60 %/);
     await expect(page.getByText(/Of the back, \d+ % is bonded/).first()).toBeVisible();
     await page.goto('bench/#bed=1&long=-3');
     await expect(page.getByRole('alert')).toContainText('tile.lengthMm');

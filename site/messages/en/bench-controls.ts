@@ -5,6 +5,8 @@ import type { LineName } from '@site/islands/bench/surface-lines.ts';
 /** Words of the bench's further controls, which stand in folds. */
 export const benchControls = {
   fault: (name: string, problem: string, accepted: string) => `${name} ${problem}: ${accepted}.`,
+  isTyped: (typed: string) => `is ${typed.trim()}`,
+  inchRange: (low: number, high: number) => `give a number from ${low} to ${high} in`,
   notALength: (piece: string, example: string) => `“${piece.slice(0, 20)}” is not a length: write it like ${example}.`,
   lengthExample: { imperial: '12 1/2 or 318 mm', metric: '318 or 12 1/2 in' },
   size: {
