@@ -23,13 +23,18 @@ export interface FrontGain {
 const filled = (grid: BedGrid, n: number): number =>
   grid.state[n]! >= FULL ? 1 : grid.state[n] === EMPTY ? -1 - grid.pressure[n]! : 1;
 
+/** The part of a cell's side that a front across it has taken already: only fronts that lie beside it take of it. */
+const taken = (grid: BedGrid, n: number, beside: number): number =>
+  grid.state[n - beside]! >= FULL || grid.state[n + beside]! >= FULL ? filled(grid, n) : 0;
+
 /**
  * What the fronts would take up as the tile slides: each moves at half its ridge's widening, by its own direction to
- * the slide. Normals come from differences over the nine cells round a full cell at a front. The tile's own edge is
- * no front: it moves on over mortar, and comes back.
+ * the slide. Normals come from differences over the nine cells round a cell. A front's length is the sum of the drops of
+ * what is taken from cell to cell, so that a hollow shut in on all sides has the length of its fronts and not of the
+ * full cells round it. The tile's own edge is no front: it moves on over mortar, and comes back.
  */
 export function frontGain(grid: BedGrid, field: SlideField, rates: RateByAngle): FrontGain {
-  const { state, gap, foot, columns, rim, tileColumns, tileRows, cellMm, originMm } = grid;
+  const { state, gap, foot, pressure, columns, rim, tileColumns, tileRows, cellMm, originMm } = grid;
   const steps = rates.length - 1;
   let volume = 0;
   let fastest = 0;
@@ -37,18 +42,24 @@ export function frontGain(grid: BedGrid, field: SlideField, rates: RateByAngle):
     const y = originMm[1] + row * cellMm;
     for (let column = rim; column < rim + tileColumns; column += 1) {
       const n = row * columns + column;
-      if (state[n] !== AT_FRONT) continue;
-      let facesX = 0;
-      let facesY = 0;
+      const s = state[n]!;
+      if (s !== AT_FRONT && (s !== EMPTY || pressure[n] === -1)) continue;
+      const hereX = s === EMPTY ? taken(grid, n, columns) : 1;
+      const hereY = s === EMPTY ? taken(grid, n, 1) : 1;
+      let lengthX = 0;
+      let lengthY = 0;
+      let faces = 0;
       let depth = 0;
       for (let side = 0; side < 4; side += 1) {
         const next = side === 0 ? n - 1 : side === 1 ? n + 1 : side === 2 ? n - columns : n + columns;
         if (state[next] !== EMPTY) continue;
-        if (side < 2) facesX += 1;
-        else facesY += 1;
-        depth += gap[next]! - foot[next]!;
+        const drop = side < 2 ? hereX - taken(grid, next, columns) : hereY - taken(grid, next, 1);
+        if (drop <= 0) continue;
+        if (side < 2) lengthX += drop;
+        else lengthY += drop;
+        faces += drop;
+        depth += drop * (gap[next]! - foot[next]!);
       }
-      const faces = facesX + facesY;
       if (faces === 0) continue;
       const x = originMm[0] + column * cellMm;
       const moveX = field.shiftX - field.turn * y;
@@ -63,8 +74,8 @@ export function frontGain(grid: BedGrid, field: SlideField, rates: RateByAngle):
       const ar = filled(grid, above + 1);
       let normalX = br + 2 * filled(grid, n + 1) + ar - bl - 2 * filled(grid, n - 1) - al;
       let normalY = al + 2 * filled(grid, above) + ar - bl - 2 * filled(grid, below) - br;
-      if (facesX === 2) normalX = 8;
-      if (facesY === 2) normalY = 8;
+      if (s !== EMPTY && state[n - 1] === EMPTY && state[n + 1] === EMPTY) normalX = 8;
+      if (s !== EMPTY && state[below] === EMPTY && state[above] === EMPTY) normalY = 8;
       const size = lengthOf(normalX, normalY);
       if (size === 0) continue;
       const nx = Math.abs(normalX) / size;
@@ -75,7 +86,7 @@ export function frontGain(grid: BedGrid, field: SlideField, rates: RateByAngle):
       const rate = (rates[low]! + (place - low) * (rates[low + 1]! - rates[low]!)) * move;
       const speed = (0.5 * rate) / cellMm;
       if (speed > fastest) fastest = speed;
-      volume += 0.5 * rate * cellMm * (nx * facesX + ny * facesY) * (depth / faces);
+      volume += 0.5 * rate * cellMm * (nx * lengthX + ny * lengthY) * (depth / faces);
     }
   }
   return { volume, fastest };
