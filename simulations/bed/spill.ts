@@ -4,6 +4,8 @@ import { type BedGrid, EMPTY, FULL, LISTED } from './grid.ts';
 const LEVEL = 1e-6;
 /** A front may run on over this many cells in a step. */
 const MOST_CELLS = 4;
+/** What is left then, over this many more round about. */
+const MOST_RINGS = 64;
 
 const roomOf = (grid: BedGrid, n: number): number => {
   const room = grid.gap[n]! * (1 - LEVEL) - grid.mortar[n]!;
@@ -85,4 +87,62 @@ export function spill(grid: BedGrid, from: number): void {
     end = last;
   }
   for (let k = begin; k < end; k += 1) mark[order[k]!] = mark[order[k]!]! - LISTED;
+  runOn(grid, begin);
+}
+
+/** A cell that still holds too much, how much, and the cells that are filled next. */
+interface Source {
+  cell: number;
+  surplus: number;
+  ring: number[];
+  seen: Set<number>;
+}
+
+/** The empty cells round a source's last ring that it has not met yet. */
+function widen(grid: BedGrid, source: Source): void {
+  const ring: number[] = [];
+  for (const cell of source.ring)
+    eachBeside(grid, cell, (next) => {
+      if (grid.state[next] !== EMPTY || source.seen.has(next)) return;
+      source.seen.add(next);
+      ring.push(next);
+      grid.pressure[next] = 0;
+    });
+  source.ring = ring;
+}
+
+/**
+ * What front cells hold even then runs on through the void, ring by ring round each, until it has found its room: the
+ * end of a lane gathers more than its next cells take. All give at once here too.
+ * @param from where in `order` the list of cells that were too full at some time begins
+ */
+function runOn(grid: BedGrid, from: number): void {
+  const { mortar, gap, order, pressure, state } = grid;
+  const cells = new Set<number>();
+  for (let k = from; k < order.length; k += 1) {
+    const cell = order[k]!;
+    if (state[cell] === EMPTY && mortar[cell]! > gap[cell]!) cells.add(cell);
+  }
+  let sources = Array.from(
+    cells,
+    (cell): Source => ({ cell, surplus: mortar[cell]! - gap[cell]!, ring: [cell], seen: new Set([cell]) }),
+  );
+  for (let n = 0; n < MOST_RINGS && sources.length > 0; n += 1) {
+    for (const source of sources) widen(grid, source);
+    for (const source of sources) {
+      let room = 0;
+      for (const cell of source.ring) room += roomOf(grid, cell);
+      if (room === 0) continue;
+      const given = Math.min(source.surplus, room);
+      for (const cell of source.ring) pressure[cell] = pressure[cell]! + (given * roomOf(grid, cell)) / room;
+      source.surplus -= given;
+      mortar[source.cell] = mortar[source.cell]! - given;
+    }
+    for (const { ring } of sources)
+      for (const cell of ring) {
+        mortar[cell] = mortar[cell]! + pressure[cell]!;
+        pressure[cell] = 0;
+      }
+    sources = sources.filter(({ surplus, ring }) => surplus > 0 && ring.length > 0);
+  }
 }
