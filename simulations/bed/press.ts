@@ -14,7 +14,7 @@ const LOAD_SHARE = 0.004;
 const PLACE_SHARE = 0.01;
 /** A step that bears more than this over the load is taken back and halved, down to this share of the gap. */
 const OVER_SHARE = 0.05;
-const FINEST_STEP = 3e-4;
+const FINEST_STEP = 1e-3;
 /** Air may take up this share of the load in a step that only evens the moments. */
 const SPARE_SHARE = 0.05;
 /** A load this far off its place (shares of both sides together) is beyond the middle of the tile: the far side rises. */

@@ -1,7 +1,7 @@
 import { direction } from '../numbers/plain.ts';
 import { airStep, lateN } from './air.ts';
 import { type Bed, closingStep, sinkBy } from './bed.ts';
-import { frontGain, type RateByAngle, type SlideField } from './front-gain.ts';
+import { type FrontGain, frontGain, type RateByAngle, type SlideField } from './front-gain.ts';
 import { borneN, smear } from './lean.ts';
 import { type Applied, balancing, GRAIN_STOP_MM, motionOf, press } from './press.ts';
 import { slideRate } from './slide-law.ts';
@@ -14,8 +14,7 @@ const ANGLES = 12;
  */
 const FRONT_STEP = 0.75;
 const SINK_STEP = 0.08;
-const FRONT_STEP_ON_AIR = 0.4;
-const SINK_STEP_ON_AIR = 0.02;
+const SINK_STEP_ON_AIR = 0.04;
 /** The share of the load from which the air is minded. */
 const ON_AIR = 0.02;
 /** What is left of a path is gone in one step when the tile would fall by less than this share of the gap. */
@@ -73,6 +72,8 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
   const { applied, field } = how;
   let gone = 0;
   let shorter = 1;
+  /** Rise of the plastic load with the fall of the tile, N/mm, as the last step found it. */
+  let rise = 0;
   bed.sliding = true;
   for (let n = 0; n < MOST_STEPS && gone < how.pathMm - 1e-9; n += 1) {
     if (applied.forceN > borneN(bed) * 1.01) press(bed, applied);
@@ -85,8 +86,12 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
       gone = how.pathMm;
       break;
     }
-    const plain = ratesFor(ratio, speedNumber(bed, how.speedMmS));
-    const gain = frontGain(bed.grid, field, how.round ? roundRates(plain) : plain);
+    const speed = speedNumber(bed, how.speedMmS);
+    const gainAt = (share: number): FrontGain => {
+      const plain = ratesFor(share, speed);
+      return frontGain(bed.grid, field, how.round ? roundRates(plain) : plain);
+    };
+    const gain = gainAt(ratio);
     if (gain.volume <= 0) {
       gone = how.pathMm;
       break;
@@ -100,11 +105,18 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
       airStep(bed.grid, bed.air, lift),
     );
     const left = how.pathMm - gone;
-    const furthest = (onAir ? FRONT_STEP_ON_AIR : FRONT_STEP) / gain.fastest;
+    const furthest = FRONT_STEP / gain.fastest;
     const whole = fall * left < STILL * load.meanGap ? left : Math.min(left, furthest, most / fall);
     const step = whole * shorter;
     // A front widens evenly with the path, so one over the gap grows evenly too: exact for ridges over any step.
-    const sink = (fall * step) / (1 + (fall * step) / load.meanGap);
+    const sunk = (volume: number): number => {
+      const evenly = (volume / load.contactMm2) * step;
+      return evenly / (1 + evenly / load.meanGap);
+    };
+    // The bed bears more as the tile comes down: the rate is that of the middle of the step.
+    if (rise === 0) rise = (4 * bears) / load.meanGap;
+    const middle = Math.min(MOST_LOAD, lift / (bears + 0.5 * rise * sunk(gain.volume)));
+    const sink = sunk(gainAt(middle).volume);
     const stiffness = (3 * load.forceN) / (load.contactMm2 * 1e-6 * load.meanGap);
     const slopes = balancing(bed, applied, stiffness, load.forceN, load.forceN);
     const motion = motionOf(bed, sink, slopes, 2 * sink, 0);
@@ -117,6 +129,7 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
     }
     smear(bed, load.contactMm2);
     shorter = Math.min(1, 2 * shorter);
+    if (sink > 1e-4 * load.meanGap) rise = Math.max(0, (bed.load.forceN - bed.load.airN - bears) / sink);
     gone += step;
     bed.slidMm += step;
     if (onStep(gone)) break;

@@ -33,7 +33,9 @@ describe('orders of pressed beds, each over 300', { timeout: 300_000 }, () => {
   it('nor, to half a point, by more depth or push does a warped tile pushed off its middle, where the comb leaves the lanes open', () => {
     check((draw) => {
       const pattern = draw.pattern === 'crossed' ? 'straight' : draw.pattern;
-      const setup = setupOf({ ...enlarged(draw, 8), pattern, slides: false });
+      // Laid down with less, a bowed tile rests on a crest or two, and which it meets first is chance.
+      const push = Math.max(draw.push, 1);
+      const setup = setupOf({ ...enlarged(draw, 8), pattern, push, slides: false });
       const { trowel } = setup;
       const here = covered(setup);
       const deeper = { ...setup, trowel: { ...trowel, depthMm: trowel.depthMm * 1.3 } };
