@@ -43,8 +43,8 @@ describe('live figures show what their words say', () => {
     // At the longest stroke both are nearly full, so there only the order is claimed.
     across.forEach((one, i) => expect(one).toBeGreaterThan(along[i]! + (i < 2 ? 0.05 : 0)));
     expect(across[1]!).toBeGreaterThan(across[0]! + 0.05);
-    // Along, twice the stroke covers what one stroke covers across.
-    expect(Math.abs(along[2]! - across[1]!)).toBeLessThan(0.04);
+    // Along, twice the stroke covers what one stroke covers across, while there are lanes left to close.
+    expect(Math.abs(along[1]! - across[0]!)).toBeLessThan(0.04);
     expect(across[2]!).toBeGreaterThan(0.95);
     expect(pull(far, { size: 1 }).coverage).toBeGreaterThan(pull(far).coverage + 0.2);
   });
