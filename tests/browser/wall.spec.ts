@@ -28,6 +28,8 @@ test.describe('the bench on the wall', () => {
 
   test('does the same with pictures from above where there is no WebGL', async ({ page }) => {
     await withoutWebGl(page);
+    // A wall is white for a reader of the dark theme too, with all that stands on it.
+    await page.emulateMedia({ colorScheme: 'dark' });
     await open(page);
     await walk(page);
     await expect(page.locator('figure canvas')).toHaveCount(2);
