@@ -123,10 +123,12 @@ function runOn(grid: BedGrid, from: number): void {
     const cell = order[k]!;
     if (state[cell] === EMPTY && mortar[cell]! > gap[cell]!) cells.add(cell);
   }
-  let sources = Array.from(
-    cells,
-    (cell): Source => ({ cell, surplus: mortar[cell]! - gap[cell]!, ring: [cell], seen: new Set([cell]) }),
-  );
+  let sources = Array.from(cells, (cell): Source => ({
+    cell,
+    surplus: mortar[cell]! - gap[cell]!,
+    ring: [cell],
+    seen: new Set([cell]),
+  }));
   for (let n = 0; n < MOST_RINGS && sources.length > 0; n += 1) {
     for (const source of sources) widen(grid, source);
     for (const source of sources) {
