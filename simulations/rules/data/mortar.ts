@@ -268,7 +268,7 @@ export const mortarRules = ruleTable({
     title: 'What is taken where the work is half told',
     says: 'Where the work departs from the sheet in its comb or its movement and nothing is said of the push, a light hand is taken; a tile on swirled ridges of which no movement is told is taken to be only pressed. Too little found on the sheet is better than on the floor.',
     values: {},
-    source: MODEL,
+    source: { ...MODEL, title: 'Our choice, on the side of too little' },
     standards: BOTH,
   },
   'model.swirl': {
