@@ -127,7 +127,7 @@ test('a test of this kind can fail: a map of one grey is found out', () => {
 
 describe('bars of what a change would have brought', () => {
   const css = readFileSync('site/styles/tokens.css', 'utf8');
-  const [light = '', dark = ''] = [/:root \{([^}]*)\}/, /:root\[data-theme='dark'\] \{([^}]*)\}/].map(
+  const [light = '', dark = ''] = [/:root\[data-wall\] \{([^}]*)\}/, /:root\[data-theme='dark'\] \{([^}]*)\}/].map(
     (rule) => rule.exec(css)?.[1] ?? '',
   );
   test.each([
