@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
+import { accessible, fits } from './watch.ts';
 
 test('a card for a helper: picked, signed, kept, printed on one page', async ({ page }) => {
   await page.goto('crew/');
@@ -21,17 +21,15 @@ for (const width of [360, 1280])
     await page.setViewportSize({ width, height: 800 });
     await page.goto('crew/');
     await page.getByLabel('Large tile and planks').check();
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id, nodes }) => [id, nodes.map((node) => node.html.slice(0, 120))])).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await accessible(page);
+    await fits(page);
   });
 
 test('the page on what stays where is accessible, and the desk talks to no other host', async ({ page }) => {
   const hosts = new Set<string>();
   page.on('request', (request) => hosts.add(new URL(request.url()).host));
   await page.goto('privacy/');
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id }) => id)).toEqual([]);
+  await accessible(page);
   await page.goto('desk/');
   await page.getByRole('button', { name: 'Set this round' }).click();
   await expect(page.getByRole('img', { name: /Square code/ })).toBeVisible();

@@ -42,6 +42,47 @@ test('the mortar is tested once, goes with each record, and the model is held ag
   await expect(page.getByText(/One pull foretold: on average −\d/)).toBeVisible();
 });
 
+test('nothing is lost to haste: a shelf slow to open, a photo still being made small, a tab looked at in between', async ({
+  page,
+}) => {
+  await page.addInitScript((lateMs) => {
+    const late = () => new Promise((done) => setTimeout(done, lateMs));
+    const made = window.createImageBitmap.bind(window) as (from: ImageBitmapSource) => Promise<ImageBitmap>;
+    window.createImageBitmap = async (from: ImageBitmapSource) => (await late(), made(from));
+    const asked = IDBObjectStore.prototype.get;
+    // What is kept is read late: the answer is handed on after a while.
+    IDBObjectStore.prototype.get = function (key) {
+      const answer = asked.call(this, key);
+      const told = answer.addEventListener.bind(answer);
+      answer.addEventListener = (kind: string, hear: EventListener) =>
+        told(kind, (event) => void late().then(() => hear.call(answer, event)));
+      return answer;
+    };
+  }, 250);
+  const keep = async (name: string): Promise<void> => {
+    await page.getByRole('tab', { name: 'Hands-on' }).click();
+    await page.getByLabel('Learner', { exact: true }).fill(name);
+    await page.getByRole('tab', { name: 'Round', exact: true }).click();
+    await page.getByRole('tab', { name: 'Hands-on' }).click();
+    await expect(page.getByLabel('Learner', { exact: true })).toHaveValue(name);
+    await page
+      .getByLabel(/Photo/)
+      .setInputFiles({ name: 'p.png', mimeType: 'image/png', buffer: await page.screenshot() });
+    await page.getByRole('button', { name: 'Judge and keep' }).click();
+    await expect(page.getByRole('row', { name: new RegExp(name) })).toContainText('Photo');
+  };
+  await page.goto('desk/');
+  await keep('Ada');
+  await page.reload();
+  await expect(page.getByText('Opening what this browser keeps')).toBeVisible();
+  await keep('Bo');
+  await page.reload();
+  await page.getByRole('tab', { name: 'Hands-on' }).click();
+  for (const name of ['Ada', 'Bo']) await expect(page.getByRole('row', { name: new RegExp(name) })).toBeVisible();
+  await page.getByLabel(/Photo/).setInputFiles({ name: 'p.png', mimeType: 'image/png', buffer: Buffer.from('none') });
+  await expect(page.getByText('That file can’t be read as a picture.')).toBeVisible();
+});
+
 test('the desk’s file carries records and photos to another device', async ({ page, browser }) => {
   await page.goto('desk/');
   await page.getByRole('tab', { name: 'Hands-on' }).click();

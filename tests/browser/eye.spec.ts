@@ -1,25 +1,18 @@
-import AxeBuilder from '@axe-core/playwright';
-import { expect, type Page, test } from '@playwright/test';
-
-const axe = async (page: Page): Promise<void> => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual(
-    [],
-  );
-};
+import { expect, test } from '@playwright/test';
+import { accessible } from './watch.ts';
 
 test('guess a pulled tile by keyboard, see the count, the bias and the next one', async ({ page }) => {
   await page.goto('eye/');
   const slider = page.locator('#eye-guess');
   await expect(slider).toBeEnabled({ timeout: 20_000 });
-  await axe(page);
+  await accessible(page);
   await slider.focus();
   await page.keyboard.press('End');
   await page.getByRole('button', { name: 'Count it' }).focus();
   await page.keyboard.press('Enter');
   await expect(page.locator('.truth')).toContainText('You said 100 %');
   await expect(page.locator('.told')).toContainText(/too hopeful|Spot on/);
-  await axe(page);
+  await accessible(page);
   await page.getByRole('button', { name: 'Next tile' }).focus();
   await page.keyboard.press('Enter');
   await expect(page.locator('figcaption').first()).toContainText('Tile 2');

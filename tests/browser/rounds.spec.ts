@@ -1,16 +1,9 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 
 import { bank } from '@quiz/bank.ts';
 import { compose } from '@quiz/engine/compose.ts';
 import { roundRefs } from '@quiz/engine/round.ts';
-
-const axe = async (page: Page): Promise<void> => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual(
-    [],
-  );
-};
+import { accessible } from './watch.ts';
 
 const SEED = 7;
 const ITEMS = 5;
@@ -53,7 +46,7 @@ async function answerByKeys(page: Page, right: string, kind: string): Promise<vo
 
 test('a round of five by the keyboard alone: every key marked right, reasons and sources shown', async ({ page }) => {
   await page.goto('rounds/');
-  await axe(page);
+  await accessible(page);
   await page.getByLabel('Round number').fill(String(SEED));
   await page.locator('.switch label', { hasText: '5' }).first().click();
   await page.getByRole('button', { name: 'Begin' }).focus();
@@ -63,7 +56,7 @@ test('a round of five by the keyboard alone: every key marked right, reasons and
   for (const [at, ref] of refs.entries()) {
     const { item, key } = compose(bank, ref, 'imperial');
     await expect(page.getByRole('heading', { name: `Question ${at + 1} of ${ITEMS}` })).toBeVisible();
-    if (at === 0) await axe(page);
+    if (at === 0) await accessible(page);
     const right =
       item.form.kind === 'order'
         ? [...key.right]
@@ -77,12 +70,12 @@ test('a round of five by the keyboard alone: every key marked right, reasons and
     await page.keyboard.press('Enter');
     await expect(page.locator('.verdict')).toHaveText(/Right/);
     await expect(page.locator('.feedback .status').first()).toBeAttached();
-    if (at === 0) await axe(page);
+    if (at === 0) await accessible(page);
     await page.getByRole('button', { name: at === ITEMS - 1 ? 'See the result' : 'Next question' }).focus();
     await page.keyboard.press('Enter');
   }
   await expect(page.locator('.score')).toHaveText('5 of 5');
-  await axe(page);
+  await accessible(page);
 });
 
 test('an answer that cannot be read is no wrong answer, and nothing typed is lost', async ({ page }) => {
@@ -138,5 +131,5 @@ test('a round’s link opened while the page is already there begins that round'
 test('the map of wrong ideas is readable', async ({ page }) => {
   await page.goto('rounds/ideas/');
   await expect(page.getByRole('heading', { name: 'The average hides the void' })).toBeVisible();
-  await axe(page);
+  await accessible(page);
 });

@@ -12,6 +12,7 @@ export const desk = {
   privacy: 'What stays where, and how to check',
   rounds: 'Rounds',
   newRound: 'Set a new round',
+  opening: 'Opening what this browser keeps …',
   noRound: 'No round is set yet. Set one, and its link and papers appear here.',
   set: 'Set this round',
   fields: {
@@ -230,6 +231,7 @@ export const pulls = {
     share: 'Give a percentage from 0 to 100, or leave it empty.',
     range: 'The judge takes no tile of this size or thickness.',
     number: 'Give a number above zero.',
+    photo: 'That file can’t be read as a picture. The record is kept without it; choose another to keep one.',
     platesRange: 'These figures are outside what the test can read. Check the units.',
   },
 } as const;

@@ -12,6 +12,8 @@ export class PullBook {
   records: readonly PullRecord[] = $state.raw([]);
   /** The mortar that the next records are kept with. */
   plates: PlateTest | null = $state.raw(null);
+  /** How often the test came from elsewhere than the form: kept before, of another tab, of a file, or erased. */
+  platesBrought: number = $state(0);
   lasts: boolean = $state(true);
 
   async start(store: DeskStore): Promise<void> {
@@ -60,7 +62,10 @@ export class PullBook {
       const picture = photo(id);
       if (picture) await this.#store?.put(photoKey(id), picture);
     }
-    if (this.plates === null && plates !== null) await this.setPlates(plates);
+    if (this.plates === null && plates !== null) {
+      this.#bring(plates);
+      await this.setPlates(plates);
+    }
     await this.#keep([...this.records, ...fit]);
     return fresh.length - fit.length;
   }
@@ -68,13 +73,19 @@ export class PullBook {
   /** Forgets what this page still holds after the store was erased. */
   forget(): void {
     this.records = [];
-    this.plates = null;
+    this.#bring(null);
   }
 
   /** Takes what is kept, by this tab or another. */
   async #look(): Promise<void> {
     this.records = readRecords(await this.#store?.get(KEY)).records;
-    this.plates = readPlateTest(await this.#store?.get(PLATES));
+    const plates = readPlateTest(await this.#store?.get(PLATES));
+    if (JSON.stringify(plates) !== JSON.stringify(this.plates)) this.#bring(plates);
+  }
+
+  #bring(plates: PlateTest | null): void {
+    this.plates = plates;
+    this.platesBrought += 1;
   }
 
   async #keep(records: readonly PullRecord[]): Promise<void> {
