@@ -15,6 +15,9 @@ export const PASSED = 16;
 export const TOUCHED = 1;
 export const FRESH = 2;
 export const LISTED = 4;
+/** While what is left over looks for room: met on the way, and known to lead to some. */
+export const MET = 8;
+export const LEADS = 16;
 
 /**
  * All state of a bed, a value a cell, row by row (x fastest). Allocated once, changed in place: 36 bytes a cell.
@@ -34,7 +37,7 @@ export interface BedGrid extends BedLayout {
   label: Uint16Array;
   /** OPEN … AT_FRONT, with QUEUED, WAITS or PASSED. 1 byte. */
   state: Uint8Array;
-  /** TOUCHED: has met mortar. FRESH: met it by sliding. LISTED: on the list of front cells too full. 1 byte. */
+  /** TOUCHED: has met mortar. FRESH: met it by sliding. LISTED: on the list of front cells too full. MET, LEADS: in between. 1 byte. */
   mark: Uint8Array;
   /** Cells the march took. */
   taken: number;

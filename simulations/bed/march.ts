@@ -11,8 +11,11 @@ export interface MarchTerms {
   gaugePa: Float64Array;
 }
 
-/** Width of a group in the least climb over a cell: wider means more cells looked at again, narrower more groups. */
-const GROUP = 0.6;
+/**
+ * Width of a group in the least climb over a cell: wider means more cells looked at again, narrower more rounds of what
+ * waits, and cells met in an order that jumps about the memory. Measured: 5 takes four fifths of the time of 0.6.
+ */
+const GROUP = 5;
 /** Smaller betterments are rounding, in shares of the pressure; at fronts, nearness in shares of a climb that bars one. */
 const SAME = 1e-12;
 const LEVEL_WITH = 1e-4;

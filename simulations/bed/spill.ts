@@ -1,4 +1,4 @@
-import { type BedGrid, EMPTY, FULL, LISTED } from './grid.ts';
+import { type BedGrid, EMPTY, FULL, LEADS, LISTED, MET } from './grid.ts';
 
 /** A cell between two fronts counts as full only when its neighbours in the valley have no more room than this share. */
 const LEVEL = 1e-6;
@@ -90,25 +90,68 @@ export function spill(grid: BedGrid, from: number): void {
   runOn(grid, begin);
 }
 
-/** A cell that still holds too much, how much, and the cells that are filled next. */
+/** A cell that still holds too much, how much, the cells that are filled next and those before them. */
 interface Source {
   cell: number;
   surplus: number;
-  ring: number[];
-  seen: Set<number>;
+  ring: readonly number[];
+  inner: readonly number[];
 }
 
-/** The empty cells round a source's last ring that it has not met yet. */
+/** The empty cells round a source's last ring that it has not met: those it has can only lie in that or the one before. */
 function widen(grid: BedGrid, source: Source): void {
+  const { mark, pressure, state } = grid;
   const ring: number[] = [];
+  for (const cell of source.inner) mark[cell] = mark[cell]! + MET;
+  for (const cell of source.ring) mark[cell] = mark[cell]! + MET;
   for (const cell of source.ring)
     eachBeside(grid, cell, (next) => {
-      if (grid.state[next] !== EMPTY || source.seen.has(next)) return;
-      source.seen.add(next);
+      if (state[next] !== EMPTY || mark[next]! >= MET) return;
+      mark[next] = mark[next]! + MET;
       ring.push(next);
-      grid.pressure[next] = 0;
+      pressure[next] = 0;
     });
+  for (const cells of [source.inner, source.ring, ring]) for (const cell of cells) mark[cell] = mark[cell]! - MET;
+  source.inner = source.ring;
   source.ring = ring;
+}
+
+/** The cells from which some room lies near enough. Most of what closed lanes hold too much of has none, and waits. */
+function nearRoom(grid: BedGrid, cells: readonly number[]): readonly number[] {
+  const { mark, state } = grid;
+  // Out from all at once over cells without room, then back from the room that was met.
+  const met: number[] = [];
+  let roomy: number[] = [];
+  const meet = (cell: number): void => {
+    const room = roomOf(grid, cell) > 0;
+    mark[cell] = mark[cell]! + MET + (room ? LEADS : 0);
+    met.push(cell);
+    if (room) roomy.push(cell);
+  };
+  cells.forEach(meet);
+  let begin = 0;
+  for (let n = 0; n < MOST_RINGS && begin < met.length; n += 1) {
+    const end = met.length;
+    for (; begin < end; begin += 1) {
+      if (mark[met[begin]!]! >= LEADS) continue;
+      eachBeside(grid, met[begin]!, (next) => {
+        if (state[next] === EMPTY && mark[next]! < MET) meet(next);
+      });
+    }
+  }
+  for (let n = 0; n < MOST_RINGS && roomy.length > 0; n += 1) {
+    const ring: number[] = [];
+    for (const cell of roomy)
+      eachBeside(grid, cell, (next) => {
+        if (mark[next]! < MET || mark[next]! >= LEADS) return;
+        mark[next] = mark[next]! + LEADS;
+        ring.push(next);
+      });
+    roomy = ring;
+  }
+  const near = cells.filter((cell) => mark[cell]! >= LEADS);
+  for (const cell of met) mark[cell] = mark[cell]! % MET;
+  return near;
 }
 
 /**
@@ -123,11 +166,11 @@ function runOn(grid: BedGrid, from: number): void {
     const cell = order[k]!;
     if (state[cell] === EMPTY && mortar[cell]! > gap[cell]!) cells.add(cell);
   }
-  let sources = Array.from(cells, (cell): Source => ({
+  let sources = nearRoom(grid, [...cells]).map((cell): Source => ({
     cell,
     surplus: mortar[cell]! - gap[cell]!,
     ring: [cell],
-    seen: new Set([cell]),
+    inner: [],
   }));
   for (let n = 0; n < MOST_RINGS && sources.length > 0; n += 1) {
     for (const source of sources) widen(grid, source);
