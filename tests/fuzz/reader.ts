@@ -16,6 +16,8 @@ export interface Reader {
   readonly use?: (value: never) => unknown;
   /** Uses are dearer than reading: at most so many in a run of the usual size. */
   readonly mostUses?: number;
+  /** Values that take seconds each to use: at most three of them in a run of the usual size. */
+  readonly isDear?: (value: never) => boolean;
 }
 
 export const refused = (faults?: readonly Fault[]): Outcome =>

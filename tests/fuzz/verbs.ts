@@ -64,6 +64,14 @@ const pull = {
 const ask = { seed: 7, items: 2, lessons: ['setting'], units: 'imperial' };
 const handIn = { ...ask, bank: bank.version, mode: 'mixed', answers: ['A', '12 1/2'] };
 
+/** A tile the size of a floor tile in fine cells, as when the tile or the cell is left out. */
+const isLargeBed = (input: unknown): boolean => {
+  const reading = readSetup(input, mortarWords());
+  if (!reading.ok) return false;
+  const { tile, cellMm } = reading.value.setup;
+  return tile.lengthMm * tile.widthMm > 20_000 * cellMm * cellMm;
+};
+
 /** A verb as the command line meets it: text in, JSON or sentences out. Work that takes long is done only in `use`. */
 const verbReader = (
   name: string,
@@ -90,7 +98,7 @@ const verbReader = (
 });
 
 export const verbReaders: readonly Reader[] = [
-  verbReader('set', [small, told], set, (input) => readSetup(input, mortarWords())),
+  { ...verbReader('set', [small, told], set, (input) => readSetup(input, mortarWords())), isDear: isLargeBed },
   verbReader('plan', [job], planVerb, readJob),
   verbReader('judge', [pull], judgeVerb, readPull),
   verbReader('round', [ask], round),
