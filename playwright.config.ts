@@ -16,6 +16,8 @@ export default defineConfig({
   snapshotPathTemplate: '{testDir}/looks/{arg}{ext}',
   expect: { toHaveScreenshot: { threshold: 0.25, maxDiffPixelRatio: 0.01 } },
   use: {
+    // Each test is a first visit: without this the whole site would be fetched and kept two hundred times over.
+    serviceWorkers: 'block',
     baseURL: `http://localhost:${port}/`,
     launchOptions: {
       ...(executablePath ? { executablePath } : {}),

@@ -7,6 +7,8 @@ import { expect, test, type Page } from '@playwright/test';
 import { serve } from './static-server.ts';
 import { watch } from './watch.ts';
 
+test.use({ serviceWorkers: 'allow' });
+
 const keptReady = (page: Page) =>
   page.evaluate(async () => {
     const { active } = await navigator.serviceWorker.ready;

@@ -16,7 +16,7 @@ test('a lesson costs a phone little script, however far it is read', async ({ br
   };
   for (const { slug } of course) {
     // A context of its own, so that nothing comes from the cache of the lesson before.
-    const context = await browser.newContext({ serviceWorkers: 'block', ...(baseURL ? { baseURL } : {}) });
+    const context = await browser.newContext(baseURL ? { baseURL } : {});
     const page = await context.newPage();
     const paths = new Set<string>();
     page.on('request', (asked) => {

@@ -3,8 +3,6 @@ import { expect, test } from '@playwright/test';
 const PLAN_WORKER = /plan\.worker-.*\.js$/;
 
 test.describe('a worker that is lost', () => {
-  test.use({ serviceWorkers: 'block' });
-
   test('leaves the job as it was typed, says so, and the plan is worked out when asked again', async ({ page }) => {
     await page.route(PLAN_WORKER, (route) => route.abort());
     await page.goto('job/');
