@@ -2,7 +2,7 @@ import { isDeepStrictEqual } from 'node:util';
 
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { uniformInt } from 'pure-rand/distribution/uniformInt';
-import { describe, expect, test, vi } from 'vitest';
+import { afterAll, describe, expect, test, vi } from 'vitest';
 
 import { fakeStorage, keptReaders } from './kept-readers.ts';
 import { strangeText, type Draw } from './mutate.ts';
@@ -20,6 +20,7 @@ const TEXTS = Number(process.env['FUZZ_TEXTS'] ?? 10_000);
 const SEED = Number(process.env['FUZZ_SEED'] ?? 20_261_125);
 
 vi.stubGlobal('localStorage', fakeStorage);
+afterAll(() => void vi.unstubAllGlobals());
 
 const drawFrom = (seed: number): Draw => {
   const chance = xoroshiro128plus(seed);
