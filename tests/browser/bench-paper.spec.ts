@@ -90,7 +90,7 @@ test.describe('the bench on paper', () => {
     await page.getByRole('button', { name: 'swirled' }).click();
     await expect(page.getByText('They differ in one thing')).toBeVisible();
     await expect(page.getByText('This curve is of the one before')).toBeVisible();
-    for (const format of ['Letter', 'A4'] as const) expect(pagesOf(await page.pdf({ format })), format).toBe(1);
+    expect(pagesOf(await page.pdf({ format: 'Letter' }))).toBe(1);
     // The picture is copied before the page is laid out for paper.
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
     await expect(page.locator('.bed-paper')).toContainText(/The kept bed, left in the picture: \d+ %\..*Straight/);
