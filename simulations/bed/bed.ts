@@ -5,7 +5,7 @@ import { type BedGrid, FRESH, OPEN, TOUCHED } from './grid.ts';
 import { type Lean, leanOf } from './lean.ts';
 import { spanOf } from './layout.ts';
 import { type BedLoad, bedLoad } from './load.ts';
-import { march, type MarchTerms } from './march.ts';
+import { march, marchOn, type MarchTerms } from './march.ts';
 import { route } from './route.ts';
 import { GRAVITY } from '../numbers/physics.ts';
 import type { BedSetup } from './types.ts';
@@ -117,10 +117,8 @@ export function measure(bed: Bed): void {
       let n = 0;
       burstPockets(grid, bed.air, terms.yieldPa) > BURST_SHARE * bed.load.forceN && n < MOST_BURSTS;
       n += 1
-    ) {
-      classify(grid, touched);
-      march(grid, terms);
-    }
+    )
+      marchOn(grid, terms);
   bed.load = bedLoad(grid, terms);
 }
 

@@ -15,8 +15,17 @@ export type RateByAngle = Float64Array;
 export interface FrontGain {
   /** Mortar that the fronts take up per mm of path, mm³. */
   volume: number;
+  /** What of it goes with each entry of the rates: length × depth of the fronts at that angle, mm², halved. */
+  byAngle: Float64Array;
   /** Fastest front, cells per mm of path. */
   fastest: number;
+}
+
+/** The volume of a gain at other rates, the fronts as they were: mm³ per mm of path. */
+export function volumeAt({ byAngle }: FrontGain, rates: RateByAngle): number {
+  let volume = 0;
+  for (let n = 0; n < byAngle.length; n += 1) volume += byAngle[n]! * rates[n]!;
+  return volume;
 }
 
 /** How much of a cell is mortar-filled between floor and tile, as the fronts see it. */
@@ -36,7 +45,7 @@ const taken = (grid: BedGrid, n: number, beside: number): number =>
 export function frontGain(grid: BedGrid, field: SlideField, rates: RateByAngle): FrontGain {
   const { state, gap, foot, pressure, columns, rim, tileColumns, tileRows, cellMm, originMm } = grid;
   const steps = rates.length - 1;
-  let volume = 0;
+  const byAngle = new Float64Array(rates.length);
   let fastest = 0;
   for (let row = rim; row < rim + tileRows; row += 1) {
     const y = originMm[1] + row * cellMm;
@@ -83,11 +92,16 @@ export function frontGain(grid: BedGrid, field: SlideField, rates: RateByAngle):
       const cosine = Math.abs(moveX * normalX + moveY * normalY) / (size * move);
       const place = Math.min(steps, cosine * steps);
       const low = Math.min(steps - 1, Math.floor(place));
-      const rate = (rates[low]! + (place - low) * (rates[low + 1]! - rates[low]!)) * move;
+      const part = place - low;
+      const rate = (rates[low]! + part * (rates[low + 1]! - rates[low]!)) * move;
       const speed = (0.5 * rate) / cellMm;
       if (speed > fastest) fastest = speed;
-      volume += 0.5 * rate * cellMm * (nx * lengthX + ny * lengthY) * (depth / faces);
+      const takes = 0.5 * move * cellMm * (nx * lengthX + ny * lengthY) * (depth / faces);
+      byAngle[low] = byAngle[low]! + (1 - part) * takes;
+      byAngle[low + 1] = byAngle[low + 1]! + part * takes;
     }
   }
-  return { volume, fastest };
+  const gain = { volume: 0, byAngle, fastest };
+  gain.volume = volumeAt(gain, rates);
+  return gain;
 }

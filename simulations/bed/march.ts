@@ -73,12 +73,15 @@ function solveAtFront(grid: BedGrid, terms: MarchTerms, n: number, rise: number)
   return least;
 }
 
+/** What waits at the beginning, the least pressure of it, and the widest gap of all full cells, mm. */
+interface Begin {
+  waiting: number;
+  least: number;
+  widest: number;
+}
+
 /** Puts all full cells at fronts on the waiting list. */
-function startAtFronts(
-  grid: BedGrid,
-  terms: MarchTerms,
-  climb: number,
-): { waiting: number; least: number; widest: number } {
+function startAtFronts(grid: BedGrid, terms: MarchTerms, climb: number): Begin {
   const { gap, pressure, state, order, columns } = grid;
   const [first, past] = spanOf(grid);
   let waiting = 0;
@@ -100,33 +103,57 @@ function startAtFronts(
   return { waiting, least, widest };
 }
 
+/** Cells whose pressure falls anew. Grown when short. */
+let fallen = new Int32Array(1024);
+
+/** Finds the front cells whose pressure is now lower. */
+function fallenFronts(grid: BedGrid, terms: MarchTerms, climb: number): Begin {
+  const { gap, pressure, state } = grid;
+  const [first, past] = spanOf(grid);
+  let waiting = 0;
+  let least = Infinity;
+  let widest = 0;
+  for (let n = first; n < past; n += 1) {
+    const s = state[n]!;
+    if (s < FULL) continue;
+    if (gap[n]! > widest) widest = gap[n]!;
+    if (s !== AT_FRONT) continue;
+    const p = solveAtFront(grid, terms, n, climb / gap[n]!);
+    if (p >= pressure[n]! - SAME * p) continue;
+    pressure[n] = p;
+    state[n] = AT_FRONT + QUEUED;
+    if (p < least) least = p;
+    fallen[waiting] = n;
+    waiting += 1;
+  }
+  return { waiting, least, widest };
+}
+
 /**
- * Pressure of the bed at yield: |∇p| = 2τ/g in full cells, given at the fronts (an eikonal problem, upwind differences).
- * Cells are taken in groups of rising pressure; within a group the order is chance, so a cell that turns out lower
- * after it was taken hands that on at once. The pressures are those of the scheme itself, whatever the order, and the
- * work is linear in the cells. `order` is afterwards, but for the order within groups, a way downhill.
+ * Takes the cells of a list in groups of rising pressure and hands each one's pressure on to its neighbours; those
+ * reached are put on the list. Within a group the order is chance, so a cell that turns out lower after it was taken
+ * hands that on at once.
+ * @param list room for every cell; the first `begin.waiting` wait. Afterwards, but for the order within groups, a way downhill
+ * @returns how many were taken
  */
-export function march(grid: BedGrid, terms: MarchTerms): void {
-  const { gap, pressure, state, order, columns, cellMm } = grid;
-  const climb = 2 * terms.yieldPa * cellMm;
-  markFronts(grid);
-  const begin = startAtFronts(grid, terms, climb);
+function spread(grid: BedGrid, terms: MarchTerms, list: Int32Array, climb: number, begin: Begin): number {
+  const { gap, pressure, state, columns } = grid;
   const group = begin.widest > 0 ? (GROUP * climb) / begin.widest : 0;
   let { waiting, least } = begin;
-  // order[0 … taken) is done, order[taken … waiting) waits; a cell that is taken changes places with the first waiting.
+  // list[0 … taken) is done, list[taken … waiting) waits; a cell that is taken changes places with the first waiting.
   let taken = 0;
   while (taken < waiting) {
     const limit = least + group;
     least = Infinity;
     for (let k = taken; k < waiting; k += 1) {
-      const first = order[k]!;
+      const first = list[k]!;
       if (pressure[first]! > limit) {
         if (pressure[first]! < least) least = pressure[first]!;
         continue;
       }
       state[first] = state[first]! - QUEUED;
-      order[k] = order[taken]!;
-      order[taken] = first;
+      list[k] = list[taken]!;
+      list[taken] = first;
       taken += 1;
       again[0] = first;
       let left = 1;
@@ -146,7 +173,7 @@ export function march(grid: BedGrid, terms: MarchTerms): void {
             const value = p + rise;
             pressure[next] = value;
             state[next] = s + QUEUED;
-            order[waiting] = next;
+            list[waiting] = next;
             waiting += 1;
             if (value < least) least = value;
             continue;
@@ -170,6 +197,11 @@ export function march(grid: BedGrid, terms: MarchTerms): void {
           pressure[next] = value;
           if (s >= QUEUED) {
             if (value < least) least = value;
+          } else if (value > limit) {
+            state[next] = s + QUEUED;
+            list[waiting] = next;
+            waiting += 1;
+            if (value < least) least = value;
           } else {
             if (left === again.length) again = longer(again);
             again[left] = next;
@@ -179,5 +211,26 @@ export function march(grid: BedGrid, terms: MarchTerms): void {
       }
     }
   }
-  grid.taken = taken;
+  return taken;
+}
+
+/**
+ * Pressure of the bed at yield: |∇p| = 2τ/g in full cells, given at the fronts (an eikonal problem, upwind differences).
+ * The pressures are those of the scheme itself, whatever the order, and the work is linear in the cells. `order` is
+ * afterwards, but for the order within groups, a way downhill.
+ */
+export function march(grid: BedGrid, terms: MarchTerms): void {
+  const climb = 2 * terms.yieldPa * grid.cellMm;
+  markFronts(grid);
+  grid.taken = spread(grid, terms, grid.order, climb, startAtFronts(grid, terms, climb));
+}
+
+/**
+ * The same after the air behind some fronts has fallen: pressures can only fall with it, so it begins at the front cells
+ * that do and goes no further than they reach. `order` stays as it was, and with it nearly a way downhill.
+ */
+export function marchOn(grid: BedGrid, terms: MarchTerms): void {
+  const climb = 2 * terms.yieldPa * grid.cellMm;
+  if (fallen.length < grid.order.length) fallen = new Int32Array(grid.order.length);
+  spread(grid, terms, fallen, climb, fallenFronts(grid, terms, climb));
 }

@@ -1,7 +1,7 @@
 import { direction } from '../numbers/plain.ts';
 import { airStep, lateN } from './air.ts';
 import { type Bed, closingStep, sinkBy } from './bed.ts';
-import { type FrontGain, frontGain, type RateByAngle, type SlideField } from './front-gain.ts';
+import { frontGain, type RateByAngle, type SlideField, volumeAt } from './front-gain.ts';
 import { borneN, smear } from './lean.ts';
 import { type Applied, balancing, GRAIN_STOP_MM, motionOf, press } from './press.ts';
 import { slideRate } from './slide-law.ts';
@@ -87,11 +87,11 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
       break;
     }
     const speed = speedNumber(bed, how.speedMmS);
-    const gainAt = (share: number): FrontGain => {
+    const ratesAt = (share: number): RateByAngle => {
       const plain = ratesFor(share, speed);
-      return frontGain(bed.grid, field, how.round ? roundRates(plain) : plain);
+      return how.round ? roundRates(plain) : plain;
     };
-    const gain = gainAt(ratio);
+    const gain = frontGain(bed.grid, field, ratesAt(ratio));
     if (gain.volume <= 0) {
       gone = how.pathMm;
       break;
@@ -116,7 +116,7 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
     // The bed bears more as the tile comes down: the rate is that of the middle of the step.
     if (rise === 0) rise = (4 * bears) / load.meanGap;
     const middle = Math.min(MOST_LOAD, lift / (bears + 0.5 * rise * sunk(gain.volume)));
-    const sink = sunk(gainAt(middle).volume);
+    const sink = sunk(volumeAt(gain, ratesAt(middle)));
     const stiffness = (3 * load.forceN) / (load.contactMm2 * 1e-6 * load.meanGap);
     const slopes = balancing(bed, applied, stiffness, load.forceN, load.forceN);
     const motion = motionOf(bed, sink, slopes, 2 * sink, 0);

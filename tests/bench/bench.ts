@@ -11,6 +11,7 @@ import { buildsSection } from './builds.ts';
 import { inChromium } from './chromium.ts';
 import { deskSection } from './desk.ts';
 import { framesSection } from './frames.ts';
+import { figuresSection } from './lesson-figures.ts';
 import { marchSection } from './marches.ts';
 import { pagesSection } from './pages.ts';
 import { learnersSection, makingSection } from './questions.ts';
@@ -22,6 +23,7 @@ import { workerSection } from './worker-start.ts';
 type Part = (browser: Browser, base: string) => Section | Promise<Section>;
 const parts: Record<string, Part> = {
   solver: solverSection,
+  figures: figuresSection,
   cells: cellsSection,
   march: marchSection,
   worker: workerSection,
