@@ -10,11 +10,12 @@ export default defineConfig({
   testDir: 'tests/browser',
   workers: 2,
   retries: process.env['CI'] ? 1 : 0,
-  timeout: 60_000,
+  timeout: 120_000,
   reporter: [['list']],
   // One set of pictures for every machine: letters may differ by a shade at their edges, not by their place.
   snapshotPathTemplate: '{testDir}/looks/{arg}{ext}',
-  expect: { toHaveScreenshot: { threshold: 0.25, maxDiffPixelRatio: 0.01 } },
+  // A busy machine takes its time; what never comes fails all the same.
+  expect: { timeout: 15_000, toHaveScreenshot: { threshold: 0.25, maxDiffPixelRatio: 0.01 } },
   use: {
     // Each test is a first visit: without this the whole site would be fetched and kept two hundred times over.
     serviceWorkers: 'block',
@@ -39,6 +40,6 @@ export default defineConfig({
     command: `npm exec -- astro preview --port ${port}`,
     url: `http://localhost:${port}/`,
     reuseExistingServer: !process.env['CI'],
-    timeout: 60_000,
+    timeout: 120_000,
   },
 });
