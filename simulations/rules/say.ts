@@ -38,7 +38,7 @@ const inUnits: Partial<Record<RuleUnit, (value: number, system: UnitSystem) => s
   'L/kg': (value, system) =>
     system === 'imperial'
       ? `${plainNumber((value / L_PER_GALLON) * 4 * KG_PER_POUND)} US qt/lb`
-      : `${plainNumber(value)} L`,
+      : `${plainNumber(value)} L/kg`,
   '°C': (value, system) => (system === 'imperial' ? `${Math.round(value * 1.8 + 32)} °F` : `${plainNumber(value)} °C`),
   K: (value, system) => (system === 'imperial' ? `${plainNumber(value * 1.8)} °F` : `${plainNumber(value)} °C`),
   'N/mm²': (value, system) =>

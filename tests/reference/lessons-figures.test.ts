@@ -53,10 +53,15 @@ describe('squeeze-up', () => {
 
 describe('worked examples', () => {
   it('the dip: 3/32 in and 1/4 in are 11/32 in, over the 1/4 in that thin-set allows', () => {
-    expect(dipWorked.bedMm).toBeCloseTo(inches(11 / 32), 9);
-    expect(dipWorked.overMm).toBeCloseTo(inches(1 / 8), 9);
-    expect(dipWorked.bedMm).toBeGreaterThan(dipWorked.thinSetMm);
-    expect(dipWorked.bedMm).toBeLessThan(dipWorked.heavyMm);
+    expect(dipWorked.bedMm.imperial).toBeCloseTo(inches(11 / 32), 9);
+    expect(dipWorked.overMm.imperial).toBeCloseTo(inches(1 / 8), 9);
+    expect(dipWorked.bedMm.metric).toBeCloseTo(6 + 2.38125, 9); // a dip of 6 mm
+    for (const units of ['imperial', 'metric'] as const) {
+      expect(dipWorked.bedMm[units]).toBeGreaterThan(dipWorked.thinSetMm[units]);
+      expect(dipWorked.bedMm[units]).toBeLessThan(dipWorked.heavyMm[units]);
+      // The prediction's answer, more than three times as thick, is right for either reader.
+      expect(dipWorked.bedMm[units] / dipWorked.leastMm[units]).toBeGreaterThan(3);
+    }
   });
   it('the mat: its hollows take 1.5 to 2.5 L/m² (case of a packed mat), and the bed under it is within the rule', () => {
     expect(layersWorked.cavityMm).toBeGreaterThan(1.5);
@@ -81,6 +86,8 @@ describe('worked examples', () => {
   it('the roof: ten degrees, a breeze and sun leave 0.65 × 0.75 × 0.5 of thirty minutes', () => {
     expect(clockWorked.openMin).toBeCloseTo(30 * 0.65 * 0.75 * 0.5, 9);
     expect(clockWorked.tiles).toBe(3);
+    expect(clockWorked.wholeMin).toBe(7);
+    expect(Math.floor(clockWorked.wholeMin / clockWorked.minPerTile)).toBe(clockWorked.tiles); // as printed
   });
   it('the basement: 400 ft² by hand', () => {
     const bed = bedAt(notchById('1-4-3-8-in-square'), 45); // 0.133 in, trade table of notch geometry

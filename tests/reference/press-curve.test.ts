@@ -54,7 +54,9 @@ describe('worked examples of combing and setting', () => {
     expect(stroke.pocketShare).toBeCloseTo(7.91 / (101.3 + 7.91), 2);
   });
   it('a half-inch strip bare on two sides leaves 11.5² of 12²', () => {
-    expect(airWay.bestShare).toBeCloseTo((11.5 * 11.5) / 144, 12);
-    expect(airWay.shortWayMm).toBe(6 * 25.4);
+    expect(airWay.bestShare.imperial).toBeCloseTo((11.5 * 11.5) / 144, 12);
+    expect(airWay.shortWayMm.imperial).toBe(6 * 25.4);
+    expect(airWay.bestShare.metric).toBeCloseTo((288 * 288) / (300 * 300), 12);
+    expect(airWay.shortWayMm.metric).toBe(150);
   });
 });

@@ -52,10 +52,16 @@ describe('bow, joint and lippage', () => {
   });
 
   it('works Sam’s planks by hand: cap 0.05 in, joint 5/32, allowed 1/16, half leaves 1/32', () => {
-    expect(bow.limitMm).toBeCloseTo(inches(0.05), 9);
-    expect(bow.jointMm).toBeCloseTo(inches(5 / 32), 9);
-    expect(bow.allowedMm).toBeCloseTo(inches(1 / 16), 9);
-    expect(bow.leftHalfMm).toBeCloseTo(inches(1 / 32), 9);
-    expect(bow.thirdMm).toBeCloseTo(inches(1 / 36), 9);
+    expect(bow.limitMm.imperial).toBeCloseTo(inches(0.05), 9);
+    expect(bow.jointMm.imperial).toBeCloseTo(inches(5 / 32), 9);
+    expect(bow.allowedMm.imperial).toBeCloseTo(inches(1 / 16), 9);
+    expect(bow.leftHalfMm.imperial).toBeCloseTo(inches(1 / 32), 9);
+    expect(bow.thirdMm.imperial).toBeCloseTo(inches(1 / 36), 9);
+    // The metric reader's plank is 1.2 m long and measured 1 mm: 4.8 mm by the share, so the cap of 1.27 mm rules.
+    expect(bow.byShareMm.metric).toBeCloseTo(4.8, 9);
+    expect(bow.limitMm.metric).toBeCloseTo(1.27, 9);
+    expect(bow.jointMm.metric).toBeCloseTo(3.175 + 1, 9);
+    expect(bow.thirdMm.metric).toBeCloseTo(8 / 9, 9);
+    expect(bow.measuredMm.metric).toBeLessThan(bow.limitMm.metric);
   });
 });

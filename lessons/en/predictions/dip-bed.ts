@@ -6,7 +6,7 @@ export const prediction: Foretelling = {
   module: 'flat-first',
   ask: inBoth(
     (units) =>
-      `A hall has a dip of ${formatLength(w.dipMm, units)} in the middle. Long tile goes over it, dead flat, with the least bed of ${formatLength(w.leastMm, units)} on the high ground. How thick is the mortar at the bottom of the dip?`,
+      `A hall has a dip of ${formatLength(w.dipMm[units], units)} in the middle. Long tile goes over it, dead flat, with the least bed of ${formatLength(w.leastMm[units], units)} on the high ground. How thick is the mortar at the bottom of the dip?`,
   ),
   choices: [
     'As thick as on the high ground',
@@ -14,9 +14,9 @@ export const prediction: Foretelling = {
     'More than three times as thick',
     'It depends on the notch',
   ],
-  right: bandOf(w.bedMm / w.leastMm, [1.5, 3]),
+  right: bandOf(w.bedMm.imperial / w.leastMm.imperial, [1.5, 3]),
   why: inBoth(
     (units) =>
-      `The tile stays flat, so the mortar takes up the whole dip: ${formatInSum(w.leastMm, units)} and ${formatInSum(w.dipMm, units)} make ${formatInSum(w.bedMm, units)}. No notch changes that. Ordinary thin-set stops at ${formatLength(w.thinSetMm, units)}.`,
+      `The tile stays flat, so the mortar takes up the whole dip: ${formatInSum(w.leastMm[units], units)} and ${formatInSum(w.dipMm[units], units)} make ${formatInSum(w.bedMm[units], units)}. No notch changes that. Ordinary thin-set stops at ${formatLength(w.thinSetMm[units], units)}.`,
   ),
 };

@@ -31,6 +31,8 @@ export const clockWorked = {
   sun: shares.sun,
   allShare: openMin / sheetMin,
   openMin,
+  /** A minute begun is no minute to work in. */
+  wholeMin: Math.floor(openMin),
   tiles: tilesAhead(openMin, minPerTile),
   tilesShaded: tilesAhead(shaded, minPerTile),
 };

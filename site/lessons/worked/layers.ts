@@ -45,7 +45,7 @@ export const buildUps: BuildUp[] = [
 
 /** A hall with an uncoupling mat: every layer of mortar as a thickness, mm (a litre to a square metre each). */
 export const layersWorked = {
-  areaM2: squareFeet(150),
+  areaM2: { imperial: squareFeet(150), metric: Math.round(squareFeet(150)) },
   angleDeg,
   under,
   over,
