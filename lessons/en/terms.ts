@@ -11,7 +11,7 @@ export interface Term {
 
 export const terms = {
   'adjust-time': {
-    term: 'Adjust time',
+    term: 'Adjusting time',
     says: 'How long a set tile may still be moved without hurting the bond.',
     module: 'time-and-weather',
   },

@@ -3,7 +3,7 @@ import { valueOf } from '../rules/rulebook.ts';
 import { decidesIn } from '../rules/sets.ts';
 import type { Area, Job } from './job-types.ts';
 import { bagFromFloorKg } from './lifting.ts';
-import type { Finding } from './plan-types.ts';
+import type { AreaPlan, Finding } from './plan-types.ts';
 import { finding, ruleFinding, type Speaker, valueIn } from './say-finding.ts';
 import { isMosaic, isPanel, tileKgM2 } from './tile-facts.ts';
 import { words } from './words/en.ts';
@@ -30,11 +30,12 @@ export function jobCautions(job: Job, say: Speaker, units: UnitSystem): Finding[
 }
 
 /** What can hurt in one area. */
-export function areaCautions(area: Area, say: Speaker, units: UnitSystem): Finding[] {
+export function areaCautions(area: Area, kind: AreaPlan['mortarKind'], say: Speaker, units: UnitSystem): Finding[] {
   const { tile } = area;
   const heated = area.heated || area.membrane === 'heated-mat';
   const tileKg = (tileKgM2(tile) * tile.lengthMm * tile.widthMm) / 1e6;
   return [
+    ...(kind === 'epoxy' ? [ruleFinding('safety.epoxy', 'warn', units)] : []),
     ...(heated
       ? [
           ruleFinding('safety.heat', 'warn', units),

@@ -107,7 +107,7 @@ export function planArea(area: Area, context: AreaContext): AreaPlan {
     ...asDone.findings,
     ...wall.findings,
     ...spread.findings,
-    ...areaCautions(area, say, units),
+    ...areaCautions(area, mortar.kind, say, units),
   ];
   return {
     name: area.name,

@@ -143,6 +143,8 @@ describe('a sheet', () => {
       },
     );
     expect(green.mortarKind).toBe('epoxy');
+    expect(green.findings.map((one) => one.rule)).toContain('safety.epoxy');
+    expect(areaOf(square(12)).findings.map((one) => one.rule)).not.toContain('safety.epoxy');
     expect(areaOf({ ...square(12), material: 'stone', light: true }).mortarColour).toBe('white');
     expect(areaOf({ ...square(12), material: 'glass' }).mortarColour).toBe('white-for-glass');
     expect(areaOf(square(12)).mortarColour).toBe('any');

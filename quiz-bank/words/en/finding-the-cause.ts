@@ -127,7 +127,7 @@ export const findingTheCause: Record<string, Words> = {
     'do-press': 'Press every tile down harder than they did',
     'why-skinned': 'The mortar was good until it got old on the floor.',
     'why-not-moved': 'Enough mortar, fresh, and left standing: it wants movement.',
-    'why-sealed-slab': 'The slab let go, not the tile.',
+    'why-sealed-slab': 'The slab let go, not the tile. Grind it with a vacuum on the shroud: the dust is silica.',
     'why-wet-back': 'Water on the back of the cuts kept the mortar off.',
     'why-powder': 'Powder keeps the mortar off every back in the box.',
     'why-thirsty-slab': 'The slab took the water that the mortar needed to set.',

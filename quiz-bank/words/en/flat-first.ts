@@ -79,6 +79,7 @@ export const flatFirst: Record<string, Words> = {
     picture: 'Readings square by square, {unit}.',
     'picture-long': '{readings}.',
     'why-fill': '{cell} is {height}, further below than the limit. Patch goes there.',
-    'why-grind': '{cell} is {height}, further above than the limit. It is ground down.',
+    'why-grind':
+      '{cell} is {height}, further above than the limit. It is ground down, with a vacuum or water on the dust.',
   },
 };

@@ -44,7 +44,7 @@ export const words = {
     ],
     'sealed-base': [
       'The mortar came up with the tile and left the slab clean: the base was sealed or dirty; coverage is not the cause.',
-      'Put drops of water on the bare slab; where they stand, grind or blast it before setting again.',
+      'Put drops of water on the bare slab; where they stand, grind or blast it, the dust caught, before setting again.',
     ],
     'thirsty-base': [
       'A dry, porous base drew the water out of the bed.',

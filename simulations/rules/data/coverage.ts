@@ -21,7 +21,7 @@ export const coverageRules = ruleTable({
     says: 'Ceramic and porcelain tile in a dry interior is bonded over at least {share} of its back.',
     values: { share: share(0.8) },
     source: a108,
-    disagreement: 'A wording of 2024 adds "or as specified"; a builders’ journal asks for 85 % under large tile.',
+    disagreement: 'A wording of 2024 adds “or as specified”; a builders’ journal asks for 85 % under large tile.',
     standards: NORTH_AMERICA,
   },
   'coverage.wet': {
@@ -29,7 +29,7 @@ export const coverageRules = ruleTable({
     says: 'In interior wet areas and everywhere outdoors at least {share} of the back is bonded.',
     values: { share: share(0.95) },
     source: a108,
-    disagreement: 'Older books say "exterior or shower"; a builders’ journal is content with 90 % outdoors.',
+    disagreement: 'Older books say “exterior or shower”; a builders’ journal is content with 90 % outdoors.',
     standards: NORTH_AMERICA,
   },
   'coverage.scope': {

@@ -20,9 +20,9 @@ export const safetyRules = ruleTable({
   },
   'safety.cement': {
     title: 'Wet cement',
-    says: 'Wet mortar is caustic and burns may not hurt at first: gloves, no rings, wash at once with clean water, change wet clothes, and follow the product’s safety sheet.',
+    says: 'Wet mortar is caustic and burns may not hurt at first: gloves and safety glasses, no rings, wash at once with clean water, change wet clothes, and follow the product’s safety sheet.',
     values: {},
-    source: published('OSHA guidance on cement and skin'),
+    source: published('OSHA guidance on cement and skin', undefined, 'the glasses from memory'),
     standards: BOTH,
   },
   'safety.chromium': {
@@ -31,6 +31,13 @@ export const safetyRules = ruleTable({
     values: { limit: measure(2, 'ppm') },
     source: published('CLP Regulation', 'annex II, 2.3'),
     standards: ISO_EN,
+  },
+  'safety.epoxy': {
+    title: 'Epoxy',
+    says: 'Epoxy that has not set can make the skin allergic for good: the gloves its safety sheet names, safety glasses, fresh air, and none of it on the skin.',
+    values: {},
+    source: FROM_MEMORY,
+    standards: BOTH,
   },
   'safety.lifting': {
     title: 'Lifting',
@@ -50,7 +57,7 @@ export const safetyRules = ruleTable({
   },
   'safety.saw': {
     title: 'Saw',
-    says: 'The wet saw has its guard and a protected circuit; dry hands, eyes and ears covered, no loose sleeves; follow its maker’s instructions.',
+    says: 'The wet saw has its guard and a protected circuit; dry hands, eye and ear protection, no loose sleeves; follow its maker’s instructions.',
     values: {},
     source: FROM_MEMORY,
     standards: BOTH,

@@ -51,7 +51,7 @@ const plural = (count: number, one: string, many: string): string => `${count} $
 /** English. */
 export const EN_BED_WORDS: BedWords = {
   notLaid: (ridges) => `No tile is laid yet. The mortar stands up to ${ridges} above the floor.`,
-  coverage: (share) => `Coverage is ${share}: that share of the tile's back took mortar.`,
+  coverage: (share) => `Coverage is ${share}: that share of the tile’s back took mortar.`,
   coverageParts: (bonded, open, trapped, skinned) =>
     `Of the back, ${bonded} is bonded, ${open} lies over open air, ${trapped} over shut-in air, ${skinned} touched mortar that had skinned.`,
   noVoid: 'There is no void under it.',
@@ -61,14 +61,14 @@ export const EN_BED_WORDS: BedWords = {
       ? 'No void comes within 2 in (51 mm) of a corner or edge.'
       : `${plural(count, 'void comes', 'voids come')} within 2 in (51 mm) of a corner or edge.`,
   trapped: (pockets, share, pressure) =>
-    `Air is shut in at ${plural(pockets, 'place', 'places')}, ${share} of the back, at up to ${pressure} over the room's pressure.`,
+    `Air is shut in at ${plural(pockets, 'place', 'places')}, ${share} of the back, at up to ${pressure} over the room’s pressure.`,
   noPockets: 'No air is shut in.',
   weakCorner: (corner, share) => `The weakest corner is the ${corner}, at ${share}.`,
   cornersEven: (share) => `All four corners are at ${share} or better.`,
   corners: ['near left', 'near right', 'far left', 'far right'],
   bed: (mean, min, max) => `The bed is ${mean} thick on average, ${min} at the thinnest and ${max} at the thickest.`,
-  squeezed: (volume, rise) => `${volume} squeezed out and fills ${rise} of the joint's depth.`,
-  squeezedOver: (volume) => `${volume} squeezed out, more than the joint holds up to the tile's face.`,
+  squeezed: (volume, rise) => `${volume} squeezed out and fills ${rise} of the joint’s depth.`,
+  squeezedOver: (volume) => `${volume} squeezed out, more than the joint holds up to the tile’s face.`,
   load: (force) => `The bed carries ${force}.`,
   drift: (far) =>
     `The ridges leaned and fell over, and the tile went ${far} aside with them (model, not measured). Lay it that much off its place, or hold it and press harder.`,
@@ -96,10 +96,10 @@ export const EN_BED_WORDS: BedWords = {
     bedMean: 'Bed, mean',
     bedMin: 'Bed, thinnest',
     bedMax: 'Bed, thickest',
-    tileHeight: "Gap under the tile's middle",
+    tileHeight: 'Gap under the tile’s middle',
     tilt: 'Tilt along and across',
     load: 'Load carried',
     squeezed: 'Squeezed out',
-    rise: "Rise in the joint, share of the tile's thickness",
+    rise: 'Rise in the joint, share of the tile’s thickness',
   },
 };

@@ -68,7 +68,11 @@ export const WORK: Readonly<Record<WorkKind, Work>> = {
     cautions: ['safety.panels'],
   },
   mosaic: { modules: ['small-tile-and-mosaics'], checks: ['flatten'], cautions: [] },
-  stone: { modules: ['buttering-the-back', 'pulling-a-tile'], checks: ['butter', 'wet-pull'], cautions: [] },
+  stone: {
+    modules: ['buttering-the-back', 'pulling-a-tile'],
+    checks: ['butter', 'wet-pull'],
+    cautions: ['safety.epoxy'],
+  },
   heated: { modules: ['wet-outdoors-heated'], checks: ['cable'], cautions: ['safety.heat'] },
   membranes: { modules: ['under-boards-and-membranes'], checks: ['membrane'], cautions: [] },
   outdoors: {

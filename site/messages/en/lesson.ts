@@ -29,7 +29,7 @@ export const lesson = {
   also: 'Others say',
   read: 'I have done this module',
   readDone: 'Done. The ridge is pressed on the first page.',
-  teachComing: 'The station, its materials and its marking sheet are being written.',
+  teachComing: 'This module has no page for the instructor.',
 } as const;
 
 /** How sure we are of a rule, in words. */

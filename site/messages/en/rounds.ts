@@ -8,7 +8,7 @@ export const rounds = {
   setupTitle: 'Set up a round',
   kind: 'Kind of round',
   mixed: 'Mixed: a fixed number of questions',
-  mixedHint: 'Modules in turn, so many questions as you pick.',
+  mixedHint: 'Modules in turn, as many questions as you pick.',
   diagnosing: 'Finding out: asks what tells most about you',
   diagnosingHint:
     'Each question is chosen by your answers so far. It stops early when it knows which wrong ideas you hold.',
@@ -149,7 +149,7 @@ export const ideaWords: Record<IdeaId, { name: string; says: string; mend: strin
   'press-out-the-bow': {
     name: 'A bowed tile can be pressed flat',
     says: 'Lean on the middle, it’ll come.',
-    mend: 'Fired clay doesn’t bend to stay. It springs back and leaves air. Measure the bow and fill it: more bed, a coat on the back, or send the tile back.',
+    mend: 'Fired clay doesn’t stay bent: it springs back and leaves air. Measure the bow and fill it: more bed, a coat on the back, or send the tile back.',
   },
   'one-chart-for-all': {
     name: 'One chart for every membrane',

@@ -32,7 +32,7 @@ export const sources = {
   experimentTitle: 'An experiment that would test it',
   experiment: [
     'Mix one bag by its instructions. Measure its stiffness: press a known volume between two plates under a known weight and read how wide it spreads.',
-    'Comb a flat board with one notch at one angle. Lay a square of glass on it, load it with a known weight for a set time, and photograph the contact from above.',
+    'Comb a flat board with one notch at one angle. Lay a square of thick glass with taped edges on it, load it with a known weight for a set time, and photograph the contact from above. Gloves on: wet mortar burns.',
     'Do it at three weights and three notches, five times each, and set the shares you count against what the bench foretells for the stiffness you measured. Note the misses as well as the hits.',
   ],
 } as const;

@@ -40,9 +40,9 @@ export const wall = {
     },
     bow: {
       title: 'A bowed tile: which notch?',
-      ask: 'The middle stands 2 mm higher than the ends. Will a small notch reach it?',
-      first: '1/2 × 1/2',
-      second: '1/4 × 1/4',
+      ask: 'The middle stands 5/64 in (2 mm) higher than the ends. Will a small notch reach it?',
+      first: '1/2 × 1/2 in',
+      second: '1/4 × 1/4 in',
       why: 'The bed must be thicker than the bow is high. A small notch has no mortar left to reach the middle.',
     },
     skin: {
@@ -61,7 +61,7 @@ export const wall = {
     },
     butter: {
       title: 'A ribbed back: coat it?',
-      ask: 'Ribs 1.2 mm deep stand on the back. Does a coat on it change anything?',
+      ask: 'Ribs 3/64 in (1.2 mm) deep stand on the back. Does a coat on it change anything?',
       first: 'Coated',
       second: 'Not coated',
       why: 'The hollows between the ribs take mortar before the bed is full. A coat fills them first, so that the ridges need not.',
