@@ -98,26 +98,35 @@ interface Source {
   inner: readonly number[];
 }
 
-/** The empty cells round a source's last ring that it has not met: those it has can only lie in that or the one before. */
-function widen(grid: BedGrid, source: Source): void {
-  const { mark, pressure, state } = grid;
-  const ring: number[] = [];
-  for (const cell of source.inner) mark[cell] = mark[cell]! + MET;
-  for (const cell of source.ring) mark[cell] = mark[cell]! + MET;
-  for (const cell of source.ring)
-    eachBeside(grid, cell, (next) => {
-      if (state[next] !== EMPTY || mark[next]! >= MET) return;
-      mark[next] = mark[next]! + MET;
-      ring.push(next);
-      pressure[next] = 0;
-    });
-  for (const cells of [source.inner, source.ring, ring]) for (const cell of cells) mark[cell] = mark[cell]! - MET;
-  source.inner = source.ring;
-  source.ring = ring;
+/** Adds to the mark of each cell of a ring. */
+function markRing({ mark }: BedGrid, ring: readonly number[], by: number): void {
+  for (let k = 0; k < ring.length; k += 1) mark[ring[k]!] = mark[ring[k]!]! + by;
 }
 
-/** The cells from which some room lies near enough. Most of what closed lanes hold too much of has none, and waits. */
-function nearRoom(grid: BedGrid, cells: readonly number[]): readonly number[] {
+/** The empty cells round a source's last ring that it has not met: those it has can only lie in that or the one before. */
+function widen(grid: BedGrid, source: Source): void {
+  const { mark, pressure, state, columns } = grid;
+  const { inner, ring } = source;
+  const outer: number[] = [];
+  markRing(grid, inner, MET);
+  markRing(grid, ring, MET);
+  for (let k = 0; k < ring.length; k += 1)
+    for (let row = ring[k]! - columns; row <= ring[k]! + columns; row += columns)
+      for (let next = row - 1; next <= row + 1; next += 1) {
+        if (state[next] !== EMPTY || mark[next]! >= MET) continue;
+        mark[next] = mark[next]! + MET;
+        outer.push(next);
+        pressure[next] = 0;
+      }
+  markRing(grid, inner, -MET);
+  markRing(grid, ring, -MET);
+  markRing(grid, outer, -MET);
+  source.inner = ring;
+  source.ring = outer;
+}
+
+/** The sources from which some room lies near enough. Most of what closed lanes hold too much of has none, and waits. */
+function nearRoom(grid: BedGrid, sources: readonly Source[]): Source[] {
   const { mark, state } = grid;
   // Out from all at once over cells without room, then back from the room that was met.
   const met: number[] = [];
@@ -128,7 +137,7 @@ function nearRoom(grid: BedGrid, cells: readonly number[]): readonly number[] {
     met.push(cell);
     if (room) roomy.push(cell);
   };
-  cells.forEach(meet);
+  for (const { cell } of sources) meet(cell);
   let begin = 0;
   for (let n = 0; n < MOST_RINGS && begin < met.length; n += 1) {
     const end = met.length;
@@ -149,7 +158,7 @@ function nearRoom(grid: BedGrid, cells: readonly number[]): readonly number[] {
       });
     roomy = ring;
   }
-  const near = cells.filter((cell) => mark[cell]! >= LEADS);
+  const near = sources.filter(({ cell }) => mark[cell]! >= LEADS);
   for (const cell of met) mark[cell] = mark[cell]! % MET;
   return near;
 }
@@ -166,24 +175,28 @@ function runOn(grid: BedGrid, from: number): void {
     const cell = order[k]!;
     if (state[cell] === EMPTY && mortar[cell]! > gap[cell]!) cells.add(cell);
   }
-  let sources = nearRoom(grid, [...cells]).map((cell): Source => ({
+  let sources = Array.from(cells, (cell): Source => ({
     cell,
     surplus: mortar[cell]! - gap[cell]!,
     ring: [cell],
     inner: [],
   }));
   for (let n = 0; n < MOST_RINGS && sources.length > 0; n += 1) {
+    // What was near may have been filled by others since: looked at again after 1, 2, 4 … rings.
+    if ((n & (n - 1)) === 0) sources = nearRoom(grid, sources);
     for (const source of sources) widen(grid, source);
+    const giving: Source[] = [];
     for (const source of sources) {
       let room = 0;
-      for (const cell of source.ring) room += roomOf(grid, cell);
+      for (let k = 0; k < source.ring.length; k += 1) room += roomOf(grid, source.ring[k]!);
       if (room === 0) continue;
+      giving.push(source);
       const given = Math.min(source.surplus, room);
       for (const cell of source.ring) pressure[cell] = pressure[cell]! + (given * roomOf(grid, cell)) / room;
       source.surplus -= given;
       mortar[source.cell] = mortar[source.cell]! - given;
     }
-    for (const { ring } of sources)
+    for (const { ring } of giving)
       for (const cell of ring) {
         mortar[cell] = mortar[cell]! + pressure[cell]!;
         pressure[cell] = 0;
