@@ -45,7 +45,7 @@ export const combing: Record<string, Words> = {
     'why-turned':
       'The ridges are straight but run the long way, so the air in the middle has the long way out. Turn them.',
     'why-swirled': 'Circles close on themselves: the air inside has no way out at all.',
-    'why-crossed': 'The second pass cuts the first into blocks and closes its valleys. One direction, once.',
+    'why-crossed': 'The second pass cuts the first into blocks and closes its lanes. One direction, once.',
   },
   'combing/which-patches-pass': {
     story: 'Helpers have combed for {tile} tile that will lie with its long side {along}.',
@@ -74,8 +74,8 @@ export const combing: Record<string, Words> = {
     'way-swirl': 'Combed in swirls, moved just as well',
     'way-crossed': 'Combed twice, crosswise, moved just as well',
     'why-press':
-      'Stripes as far apart as the teeth: the ridges were flattened a little and never driven into the valleys. {share}.',
-    'why-worked': 'A full bed: straight valleys let the air go as the ridges came over. {share}.',
+      'Stripes as far apart as the teeth: the ridges were flattened a little and never driven into the lanes. {share}.',
+    'why-worked': 'A full bed: straight lanes let the air go as the ridges came over. {share}.',
     'why-swirl': 'Curved bare patches: swirls shut their air in. {share}.',
     'why-crossed': 'Bare spots in rows: the second pass made pits with no way out. {share}.',
   },

@@ -24,7 +24,7 @@ export const findingTheCause: Record<string, Words> = {
     'signs-not-moved-0':
       'Straight ridges stand on the slab as high as they were combed, with a bright line on each crest. The back shows thin stripes of mortar, all tiles alike.',
     'signs-not-moved-1':
-      'Every tile lifted has stripes on its back, as far apart as the teeth, and the valleys between them are open from edge to edge. The ridges are hardly lower than when combed.',
+      'Every tile lifted has stripes on its back, as far apart as the teeth, and the lanes between them are open from edge to edge. The ridges are hardly lower than when combed.',
     'signs-sealed-slab-0':
       'All the mortar came up with the tile, full and even. The slab below is clean as if nothing had ever been on it.',
     'signs-sealed-slab-1':

@@ -45,7 +45,7 @@ export const mixing: Record<string, Words> = {
     'do-water': 'Wet it with a splash of clean water, work that in and go on',
     'do-deeper': 'Go on with the next bigger notch',
     'why-slumps':
-      'A mix that slumps has too much water for its powder: no ridge, no valley, no way out for the air. Powder brings it back while it is fresh.',
+      'A mix that slumps has too much water for its powder: no ridge, no lane, no way out for the air. Powder brings it back while it is fresh.',
     'why-good': 'It stands and it wets: that is the mix you want.',
     'why-dry':
       'A mix that tears holds too little water for its powder. It is not the notch, and a splash on top is no mixing.',

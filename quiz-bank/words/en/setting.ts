@@ -3,8 +3,8 @@ import type { Words } from '../../engine/say.ts';
 export const setting: Record<string, Words> = {
   'setting/how-far': {
     story: 'You combed with a {notch} trowel. The tile lies on its ridges.',
-    ask: 'How far must it travel across the ridges, there and back, so that each ridge fills the valley beside it?',
-    why: 'A ridge is {width} wide and so is the valley beside it: it has to be dragged over its own width.',
+    ask: 'How far must it travel across the ridges, there and back, so that each ridge fills the lane beside it?',
+    why: 'A ridge is {width} wide and so is the lane beside it: it has to be dragged over its own width.',
     views:
       'Sources differ: a contractors’ manual is content with {from} to {to}. With a wide notch that leaves lines of voids.',
   },
@@ -17,7 +17,7 @@ export const setting: Record<string, Words> = {
     ask: 'About how much coverage does that one stroke add?',
     points: '{points} points',
     nothing: 'None: only a push adds any',
-    all: '{points}: one stroke fills the valleys',
+    all: '{points}: one stroke fills the lanes',
     'why-across':
       'Across, each ridge is dragged out by up to the {stroke} that the tile moves, less what slips under it: {across}. Along, the same stroke would have added {along}.',
     'why-along':
@@ -26,7 +26,7 @@ export const setting: Record<string, Words> = {
   },
   'setting/put-it-right': {
     'parked-0':
-      'You lift the first {tile} tile of the morning. Straight stripes on its back, as far apart as the teeth, and open valleys between them. The mortar is wet and new.',
+      'You lift the first {tile} tile of the morning. Straight stripes on its back, as far apart as the teeth, and open lanes between them. The mortar is wet and new.',
     'parked-1':
       'A {tile} tile was set down and left. It comes up with one wet stripe for each ridge, straight and even; the floor between them is bare.',
     'swirled-0':
@@ -55,7 +55,7 @@ export const setting: Record<string, Words> = {
     water: 'Loosen the mortar with a splash of water',
     looks: 'Nothing: to look at, the mortar is good',
     'why-parked':
-      'There is mortar enough and it is wet. Nobody drove the ridges into the valleys: press, and move across.',
+      'There is mortar enough and it is wet. Nobody drove the ridges into the lanes: press, and move across.',
     'why-swirled':
       'Arcs close on themselves and keep their air, however well the tile is worked. Straight ridges let it out.',
     'why-skinned':

@@ -21,11 +21,11 @@ export const smallTileAndMosaics: Record<string, Words> = {
     story:
       'For mosaic you comb with a {notch} trowel; the ridges stand {height}. Then you draw the flat side over them and level them out.',
     width: 'Width of a ridge at its foot',
-    tooth: 'Valley between two ridges',
+    tooth: 'Lane between two ridges',
     'tooth-none': 'none, the feet meet',
     ask: 'How thick is the level bed?',
     picture: 'Ridges in section, {height} high.',
-    'why-square': 'The ridges of {height} share what they hold with the valleys: {bed}.',
+    'why-square': 'The ridges of {height} share what they hold with the lanes: {bed}.',
     'why-v': 'A V ridge holds half of its height times its width, and the feet meet: half of {height}, {bed}.',
     'picture-why': 'The ridges and the bed they come to, {bed}.',
   },
@@ -57,7 +57,7 @@ export const smallTileAndMosaics: Record<string, Words> = {
     why: '{notch} leaves the least bed with a blade one can keep, and not so much that the joints fill. {need} is asked here.',
     'why-glass': 'Glass shows every ridge, so they are levelled, in white mortar made for glass.',
     'why-flat':
-      'Pieces this small can’t be moved one by one, and standing ridges leave valleys under them or come up in the joints: level them.',
+      'Pieces this small can’t be moved one by one, and standing ridges leave lanes under them or come up in the joints: level them.',
     'why-standing':
       'Pieces of that size bridge enough ridges, and in the dry {need} is reached by beating in. Levelling does no harm, but is not needed.',
   },

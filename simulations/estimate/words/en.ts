@@ -105,7 +105,7 @@ export const words = {
     'The model sees {chance} of tiles reaching {need}: mind blade, strokes and time, take a deeper notch or comb the back too, and lift the first tiles.',
   lowChanceMosaic:
     'The model sees {chance} of sheets reaching {need}: level the ridges well, set while the bed is wet, beat in every piece, and lift the first sheets.',
-  doneSwirled: 'It is combed in swirls: comb straight, one way, so that the air gets out along the valleys.',
+  doneSwirled: 'It is combed in swirls: comb straight, one way, so that the air gets out along the lanes.',
   doneLight: 'It is laid with a light hand: the ridges stay standing under most of the tile.',
   untoldPush: 'How hard the tile is pressed is not said: a light hand is taken. Say it if it is leaned on.',
   untoldMove:

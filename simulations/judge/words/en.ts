@@ -52,7 +52,7 @@ export const words = {
     ],
     dabs: ['The tile was set on dabs: most of its back is bare.', 'Take it up, and set it in a combed bed.'],
     swirls: [
-      'Swirled ridges closed the valleys and kept the air in.',
+      'Swirled ridges closed the lanes and kept the air in.',
       'Comb straight, one way, and move the tile across the ridges.',
     ],
     'too-little-mortar': [

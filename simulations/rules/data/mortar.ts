@@ -273,7 +273,7 @@ export const mortarRules = ruleTable({
   },
   'model.swirl': {
     title: 'What a swirl costs',
-    says: 'Swirled ridges lose nothing under a tile of {from}; under one of {to} that is only pressed they lose up to {pressed} of the coverage straight ones would have come to, and half of that where it is moved by {breaks} of a ridge and its valley. One bed differs from this by {spread} (root mean square).',
+    says: 'Swirled ridges lose nothing under a tile of {from}; under one of {to} that is only pressed they lose up to {pressed} of the coverage straight ones would have come to, and half of that where it is moved by {breaks} of a ridge and its lane. One bed differs from this by {spread} (root mean square).',
     values: { from: inch(5.75), to: inch(21.75), pressed: share(0.47), breaks: share(0.99), spread: share(0.06) },
     source: { ...MODEL, title: 'Fitted to 96 runs of our bed solver drawn at random, not experimentally validated' },
     standards: BOTH,

@@ -77,7 +77,7 @@ export const techniqueRules = ruleTable({
   },
   'comb.straight': {
     title: 'Comb straight, one way',
-    says: 'Ridges are combed straight in one direction; swirls close the valleys and trap the air.',
+    says: 'Ridges are combed straight in one direction; swirls close the lanes and trap the air.',
     values: {},
     source: a108('2.2.2'),
     standards: BOTH,

@@ -114,7 +114,7 @@ export const ideaWords: Record<IdeaId, { name: string; says: string; mend: strin
   'swirls-even-out': {
     name: 'Swirls even out',
     says: 'Swirl it, then it spreads better.',
-    mend: 'A curved ridge closes its valley. Press a tile on it and the air has nowhere to go. Straight, one way.',
+    mend: 'A curved ridge closes its lane. Press a tile on it and the air has nowhere to go. Straight, one way.',
   },
   'pressing-is-enough': {
     name: 'Pressing is enough',
@@ -124,7 +124,7 @@ export const ideaWords: Record<IdeaId, { name: string; says: string; mend: strin
   'along-as-good': {
     name: 'Along the ridges is as good as across',
     says: 'Moving is moving.',
-    mend: 'Along its ridges a tile rides on rails. Across, it drags each ridge into the next valley. And ridges along the long side give the air the long way out.',
+    mend: 'Along its ridges a tile rides on rails. Across, it drags each ridge into the next lane. And ridges along the long side give the air the long way out.',
   },
   'eighty-anywhere': {
     name: 'Eighty per cent will do anywhere',

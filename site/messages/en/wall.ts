@@ -57,7 +57,7 @@ export const wall = {
       ask: 'Small pieces, many joints. What comes up through them, and what stays bare?',
       first: 'Ridges standing',
       second: 'Ridges knocked flat',
-      why: 'Ridges come up in the joints and leave valleys under the pieces at once. Knocked flat, the bed is even before the sheet goes down.',
+      why: 'Ridges come up in the joints and leave lanes under the pieces at once. Knocked flat, the bed is even before the sheet goes down.',
     },
     butter: {
       title: 'A ribbed back: coat it?',
