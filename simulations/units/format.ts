@@ -1,5 +1,6 @@
 import { asFraction } from './fraction.ts';
 import { toInches, toSquareFeet, type Mm } from './length.ts';
+import { signed } from './signed.ts';
 
 /** Which of the two systems a reader wants. */
 export type UnitSystem = 'imperial' | 'metric';
@@ -17,12 +18,14 @@ const TAPE_MM = 50;
 /** A length with its unit: fractions of an inch, or millimetres to a tenth, from two fingers' breadth on to the whole one. */
 export const formatLength = (length: Mm, system: UnitSystem, denominator = 32): string =>
   system === 'imperial'
-    ? `${asFraction(length, denominator)} in`
-    : `${rounded(length, Math.abs(length) < TAPE_MM ? 1 : 0)} mm`;
+    ? `${signed(length, (size) => asFraction(size, denominator))} in`
+    : `${signed(length, (size) => rounded(size, size < TAPE_MM ? 1 : 0))} mm`;
 
 /** A small gap where fractions would mislead: thousandths of an inch, or hundredths of a millimetre. */
 export const formatGap = (length: Mm, system: UnitSystem): string =>
-  system === 'imperial' ? `${toInches(length).toFixed(3)} in` : `${rounded(length, 2)} mm`;
+  system === 'imperial'
+    ? `${signed(length, (size) => toInches(size).toFixed(3))} in`
+    : `${signed(length, (size) => rounded(size, 2))} mm`;
 
 /** A length in a sum that is written out: fractions add up as they stand, millimetres only to the hundredth. */
 export const formatInSum = (length: Mm, system: UnitSystem): string =>

@@ -1,15 +1,17 @@
 import { MM_PER_INCH } from './length.ts';
 import type { UnitSystem } from './format.ts';
+import { signed } from './signed.ts';
 
 /** Exact by definition: the avoirdupois pound (0.45359237 kg) under standard gravity (9.80665 m/s²). */
 export const N_PER_POUND_FORCE = 0.45359237 * 9.80665;
 const PA_PER_PSI = N_PER_POUND_FORCE / (MM_PER_INCH / 1000) ** 2;
 const MM3_PER_CM3 = 1000;
 
-const digits = (value: number, most: number): string => {
-  const text = value.toFixed(value >= 100 ? 0 : most);
-  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
-};
+const digits = (value: number, most: number): string =>
+  signed(value, (size) => {
+    const text = size.toFixed(size >= 100 ? 0 : most);
+    return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+  });
 
 /** A force given in N, as pounds or newtons; whole numbers from ten up, as a hand would judge it. */
 export function formatForce(newtons: number, system: UnitSystem): string {

@@ -52,8 +52,23 @@ test.describe('further controls of the bench', () => {
       await expect(page.getByLabel('Bow along the length')).toBeHidden();
       await along.fill('0, 99, 0');
       await along.press('Enter');
-      await expect(page.getByText(/^Along the middle is 99: .*25 mm/)).toBeVisible();
+      await expect(
+        page.getByText('Along the middle, reading 2, is 99: give a number from −25 to 25 mm.'),
+      ).toBeVisible();
+      for (const [typed, says] of [
+        ['0, high, 0', 'Along the middle, reading 2, cannot be read, for “high” is not a length: write it like 0, 0.8'],
+        ['0, , 0', 'Along the middle, reading 2, is empty: write it like 0, 0.8'],
+        ['1', 'Along the middle has 1 reading: give a list of 2 to 41.'],
+      ] as const) {
+        await along.fill(typed);
+        await along.press('Enter');
+        await expect(page.getByText(says)).toBeVisible();
+        await expect(along).toHaveValue(typed);
+      }
+      // The bed stays by what could be read, and the line of it comes back.
+      await address(page).toContain('read=a0_0.8_0');
       await page.getByRole('button', { name: 'Forget the readings' }).click();
+      await expect(along).toHaveValue('');
       await expect(page.getByLabel('Bow along the length')).toBeVisible();
     });
     await test.step('relief by its shape', async () => {

@@ -76,6 +76,8 @@ test.describe('working at the bench', () => {
     });
     await test.step('on a phone', async () => {
       await page.setViewportSize({ width: 360, height: 800 });
+      const pockets = page.getByRole('region', { name: 'Shut-in air, pocket by pocket' });
+      expect(await pockets.evaluate((one) => one.scrollWidth - one.clientWidth)).toBeLessThanOrEqual(0);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
       await accessible(page);
     });

@@ -54,6 +54,23 @@ test.describe('setting bench', () => {
     await expect(told).toContainText('The tile is down');
     await page.keyboard.press('Tab');
     await expect(page.getByRole('button', { name: 'Pull the tile' })).toBeFocused();
+    await test.step('from the guess one goes back to work, by key and by button; the guess stays as it was', async () => {
+      const guess = page.getByLabel('My guess of the coverage');
+      await page.keyboard.press('Enter');
+      await guess.fill('35');
+      await guess.press('Escape');
+      await expect(told).toBeFocused();
+      await expect(told).toContainText('The tile is down');
+      await page.getByRole('button', { name: 'Pull the tile' }).click();
+      await expect(guess).toHaveValue('35');
+      await page.getByRole('button', { name: 'Work the bed some more first' }).click();
+      await expect(told).toBeFocused();
+      await page.getByRole('button', { name: 'Pull the tile' }).click();
+      // A bed that is worked again is another bed, and the guess waits for it.
+      await page.getByRole('button', { name: 'Push', exact: true }).click();
+      await expect(guess).toBeHidden();
+      await expect(told).toContainText('Done to it so far: 2 things');
+    });
     await pullWithGuess(page);
     await expect(told).toBeFocused();
     await expect(told).toContainText(/Coverage \d+ %; you said 60 %/);

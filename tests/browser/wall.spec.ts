@@ -14,10 +14,12 @@ async function walk(page: Page): Promise<void> {
   await page.keyboard.press('ArrowRight');
   await expect(page.getByText(/Hands up: which back is fuller/)).toBeVisible();
   await page.keyboard.press('PageDown');
-  await expect(page.getByText(/Left \d+ %, right \d+ %\./)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(/Straight: \d+ %\. Swirled: \d+ %\./)).toBeVisible({ timeout: 30_000 });
   await accessible(page);
   await page.keyboard.press('3');
   await expect(page.getByRole('heading', { name: /bowed tile/ })).toBeVisible();
+  await expect(page.getByText('stands 5/64 in higher')).toBeVisible();
+  await expect(page.getByText('1/2 × 1/2 in')).toBeVisible();
   await page.keyboard.press('ArrowLeft');
   await expect(page.getByRole('heading', { name: 'Slide across or along?' })).toBeVisible();
 }
@@ -64,7 +66,7 @@ test('each pair fits one screen of a projector: question, beds, numbers and reas
   await page.setViewportSize(first);
   await withoutWebGl(page);
   await open(page);
-  const reason = page.getByText(/^Pulled\.\s+Left \d+ %, right \d+ %\./);
+  const reason = page.getByText(/^Pulled\.\s+.+: \d+ %\. .+: \d+ %\./);
   const fits = async ({ width, height }: typeof first): Promise<void> => {
     const box = (await reason.boundingBox())!;
     expect(box.y + box.height).toBeLessThanOrEqual(height);

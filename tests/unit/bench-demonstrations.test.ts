@@ -1,6 +1,7 @@
 import { runBed } from '@sim/bed/run.ts';
 import type { BedResult } from '@sim/bed/types.ts';
-import { demonstrations, type DemonstrationId } from '@site/islands/bench/wall/demonstrations.ts';
+import { demonstrations, pairFacts, type DemonstrationId } from '@site/islands/bench/wall/demonstrations.ts';
+import { wall } from '@site/messages/en/wall.ts';
 import { describe, expect, test } from 'vitest';
 
 /** What each pair tells a class must be what the solver finds; the first of a pair is the better bed unless said. */
@@ -25,5 +26,21 @@ describe('prepared demonstrations show what they say', () => {
     const coarse = (setup: typeof pair.first): BedResult => runBed({ ...setup, cellMm: setup.cellMm * 1.4 }).result;
     const [first, second] = [coarse(pair.first), coarse(pair.second)];
     shows[id](first, second);
+  });
+});
+
+describe('the words of a pair', () => {
+  const said = (id: DemonstrationId, units: 'metric' | 'imperial'): string => {
+    const pair = demonstrations.find((one) => one.id === id)!;
+    const { ask, first, second } = wall.demonstrations[id];
+    return [ask, first, second].map((say) => say(pairFacts(pair, units))).join(' ');
+  };
+  test('have the figures of its beds in the units of the reader', () => {
+    // 2 mm are 5.04 sixty-fourths of an inch, 1.2 mm are 3.02; half an inch is 12.7 mm.
+    expect(said('bow', 'imperial')).toMatch(/stands 5\/64 in higher.* 1\/2 × 1\/2 in 1\/4 × 1\/4 in$/);
+    expect(said('bow', 'metric')).toMatch(/stands 2 mm higher.* 12\.7 × 12\.7 mm 6\.4 × 6\.4 mm$/);
+    expect(said('butter', 'imperial')).toContain('Ribs 3/64 in deep');
+    expect(said('butter', 'metric')).toContain('Ribs 1.2 mm deep');
+    expect(said('skin', 'metric')).toMatch(/after 40 minutes in still air.*After 40 minutes$/);
   });
 });

@@ -123,10 +123,13 @@ describe('a bed in the address', () => {
   });
 
   test('a line of readings is read in both units, and what is no length is named', () => {
-    expect(readLine('0, 1/32; -1/16, 2 mm', 'imperial')).toEqual({ line: [0, 0.79375, -1.5875, 2] });
-    expect(readLine('0, −0.8', 'metric')).toEqual({ line: [0, -0.8] });
-    expect(readLine(' ', 'metric')).toEqual({ line: undefined });
-    expect(readLine('0, much', 'metric')).toEqual({ notALength: 'much' });
+    expect(readLine('0, 1/32; -1/16, 2 mm', 'imperial')).toMatchObject({ line: [0, 0.79375, -1.5875, 2] });
+    expect(readLine('0, −0.8', 'metric')).toMatchObject({ line: [0, -0.8] });
+    expect(readLine('0; 0,8; –1,2;', 'metric')).toMatchObject({ line: [0, 0.8, -1.2] });
+    expect(readLine(' ', 'metric')).toMatchObject({ line: undefined });
+    expect(readLine('0, much', 'metric')).toEqual({ notALength: 'much', at: 1 });
+    // A reading that was left out is asked for: without it the others would stand in wrong places.
+    expect(readLine('0, , 1', 'metric')).toEqual({ notALength: '', at: 1 });
     expect(lineText([0, -0.79375, 1.5875], 'imperial')).toBe('0, -1/32, 1/16');
   });
 

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 
 import { asFraction } from '@sim/units/fraction.ts';
-import { formatLength } from '@sim/units/format.ts';
+import { formatGap, formatLength } from '@sim/units/format.ts';
 import { inches } from '@sim/units/length.ts';
+import { formatPressure } from '@sim/units/mechanics.ts';
 import { parseLength } from '@sim/units/parse-length.ts';
 
 describe('lengths', () => {
@@ -16,6 +17,15 @@ describe('lengths', () => {
     expect(formatLength(inches(12), 'metric')).toBe('305 mm');
     expect(formatLength(inches(2), 'metric')).toBe('51 mm');
     expect(formatLength(inches(1), 'metric')).toBe('25.4 mm');
+  });
+  test('less than nothing has a minus sign, and what rounds to nothing has no sign', () => {
+    expect(formatLength(inches(-3 / 16), 'imperial')).toBe('−3/16 in');
+    expect(formatLength(-6.35, 'metric')).toBe('−6.4 mm');
+    expect(formatGap(inches(-0.04), 'imperial')).toBe('−0.040 in');
+    expect(formatGap(-1.5, 'metric')).toBe('−1.5 mm');
+    expect(formatGap(-0.001, 'metric')).toBe('0 mm');
+    expect(formatGap(-0.001, 'imperial')).toBe('0.000 in');
+    expect(formatPressure(-2000, 'metric')).toBe('−2 kPa');
   });
   test('are read as people type them', () => {
     expect(parseLength('1/4', 'in')).toBeCloseTo(6.35, 10);

@@ -1,4 +1,5 @@
 import { CELL_STATE } from '@sim/bed/types.ts';
+import { paintPlan } from '@sim/view/map/draw-plan.ts';
 import { paintMap } from '@sim/view/map/paint-map.ts';
 import { stateTone, stateTones } from '@sim/view/map/state-tones.ts';
 import { tileWindow } from '@sim/view/map/tile-window.ts';
@@ -61,6 +62,20 @@ describe('coverage map', () => {
     });
     expect(pixels[(10 * 60 + 30) * 4 + 3]).toBe(0);
     expect(pixels[(10 * 60 + 5) * 4 + 3]).toBe(255);
+  });
+
+  test('from above a tile hides the bed it lies on and shows what stands in its joints', () => {
+    const frame = drawnFrame(['......', '.bojb.', '.bojb.', '.bojb.', '......']);
+    const paint = { width: 6, height: 5, palette: LIGHT_PALETTE };
+    const red = (covered: boolean): number[] => {
+      const pixels = paintPlan(frame, { ...paint, covered });
+      return [0, 1, 2, 3, 4, 5].map((x) => pixels[(2 * 6 + x) * 4]!);
+    };
+    const [bare, laid] = [red(false), red(true)];
+    expect(laid[1]).toBe(laid[2]);
+    expect(laid[1]).toBe(laid[4]);
+    expect(bare[1]).not.toBe(bare[2]);
+    for (const x of [0, 3, 5]) expect(laid[x]).toBe(bare[x]);
   });
 
   test('the share of dark pixels is the share of bonded cells', () => {

@@ -8,6 +8,7 @@ import type { Cut } from '../section/profile.ts';
 import { makeAirColumns } from './air-columns.ts';
 import { makeCutFace } from './cut-face.ts';
 import { fieldMesh } from './field-mesh.ts';
+import { leaningOf, widened } from './leaning.ts';
 import { mortarMaterial } from './mortar-material.ts';
 import { makeNeighbours } from './neighbours.ts';
 import { strideFor, type Quality } from './quality.ts';
@@ -112,8 +113,9 @@ export function makeBedModel(first: ViewPalette): BedModel {
       // Bare floor: the mesh dips under the slab, which then shows without a fight between two surfaces.
       if (present[cell] === 0) heights[cell] = frame.floorMm[cell]! - 0.6;
     }
-    shadeHeights(floorShade, present);
-    floorField.show(floorShade, frame.originMm);
+    const leaning = leaningOf(frame, heights);
+    shadeHeights(floorShade, leaning ? widened(present, frame.columns) : present);
+    floorField.show(floorShade, frame.originMm, leaning);
   };
 
   const showBack = (frame: BedFrame, onTile: Float32Array, back: BackHeight): void => {

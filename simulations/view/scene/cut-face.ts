@@ -14,7 +14,7 @@ import {
 
 import { CELL_STATE, type BedFrame } from '../../bed/types.ts';
 import type { ViewPalette } from '../palette.ts';
-import { profileOf, type Cut, type Profile } from '../section/profile.ts';
+import { asideIn, profileOf, type Cut, type Profile } from '../section/profile.ts';
 import type { Stuff } from '../section/textures.ts';
 import { floorAt, type SlabPlan } from './slab-plan.ts';
 import { stuffTexture, SWATCH_MM } from './swatches.ts';
@@ -73,16 +73,19 @@ function fillStrip(
   low: (step: number) => number,
   high: (step: number) => number,
   holds: (step: number) => boolean,
+  aside: (step: number, height: number) => number = () => 0,
 ): Strip {
   const strip: Strip = { places: [], uvs: [], lines: [] };
   const half = profile.cellMm / 2;
   for (let step = 0; step < profile.placeMm.length; step++) {
     if (!holds(step)) continue;
     const at = profile.placeMm[step]!;
-    addColumn(strip, place, at - half, at + half, [low(step), low(step)], [high(step), high(step)]);
-    strip.lines.push(...place(at - half, high(step)), ...place(at + half, high(step)));
+    const leant: Place = (along, height) => place(along + aside(step, height), height);
+    addColumn(strip, leant, at - half, at + half, [low(step), low(step)], [high(step), high(step)]);
+    strip.lines.push(...leant(at - half, high(step)), ...leant(at + half, high(step)));
     if (step + 1 < profile.placeMm.length && holds(step + 1)) {
-      strip.lines.push(...place(at + half, high(step)), ...place(at + half, high(step + 1)));
+      const next = high(step + 1);
+      strip.lines.push(...leant(at + half, high(step)), ...place(at + half + aside(step + 1, next), next));
     }
   }
   return strip;
@@ -153,7 +156,7 @@ export function makeCutFace(first: ViewPalette): CutFace {
       const laid = (step: number): boolean => tileMm > 0 && !Number.isNaN(under(step));
       const strips = [
         slabStrip(through, place),
-        fillStrip(profile, place, floor, mortar, (step) => mortar(step) > floor(step) + 1e-3),
+        fillStrip(profile, place, floor, mortar, (step) => mortar(step) > floor(step) + 1e-3, asideIn(profile)),
         fillStrip(profile, place, under, (step) => under(step) + tileMm, laid),
         fillStrip(profile, place, mortar, under, (step) => laid(step) && profile.state[step] === CELL_STATE.trapped),
       ];

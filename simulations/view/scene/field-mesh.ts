@@ -13,6 +13,7 @@ import {
   type MeshStandardMaterial,
 } from 'three';
 
+import type { Leaning } from './leaning.ts';
 import { mortarShadow, type MortarUniforms } from './mortar-material.ts';
 import type { ShadedField } from './shade-heights.ts';
 
@@ -20,7 +21,7 @@ import type { ShadedField } from './shade-heights.ts';
 export interface FieldMesh {
   mesh: Mesh<BufferGeometry, MeshStandardMaterial>;
   /** Puts new heights and shading on the machine's graphics; `origin` is the centre of cell (0,0), mm. */
-  show: (field: ShadedField, origin: [number, number]) => void;
+  show: (field: ShadedField, origin: [number, number], leaning?: Leaning | null) => void;
   /** Cells between two vertices: 1 draws every cell. */
   setStride: (stride: number) => void;
   dispose: () => void;
@@ -64,6 +65,15 @@ function gridGeometry(field: ShadedField, origin: [number, number], stride: numb
   return geometry;
 }
 
+/** Heights for the vertices, a texel a cell. */
+function heightTexture(heights: Float32Array, columns: number, rows: number): DataTexture {
+  const texture = new DataTexture(heights, columns, rows, RedFormat, FloatType);
+  texture.minFilter = NearestFilter;
+  texture.magFilter = NearestFilter;
+  texture.needsUpdate = true;
+  return texture;
+}
+
 /** Makes the mesh; nothing is drawn until the first `show`. */
 export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUniforms): FieldMesh {
   const mesh = new Mesh(new BufferGeometry(), material);
@@ -75,9 +85,10 @@ export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUnifor
   mesh.visible = false;
   let heights: DataTexture | null = null;
   let shade: DataTexture | null = null;
+  let leans: DataTexture | null = null;
   let stride = 1;
   let shape = '';
-  let last: { field: ShadedField; origin: [number, number] } | null = null;
+  let last: { field: ShadedField; origin: [number, number]; leaning: Leaning | null } | null = null;
 
   const drop = (): void => {
     heights?.dispose();
@@ -87,9 +98,7 @@ export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUnifor
   const build = (field: ShadedField, origin: [number, number]): void => {
     drop();
     mesh.geometry = gridGeometry(field, origin, stride);
-    heights = new DataTexture(field.heights, field.columns, field.rows, RedFormat, FloatType);
-    heights.minFilter = NearestFilter;
-    heights.magFilter = NearestFilter;
+    heights = heightTexture(field.heights, field.columns, field.rows);
     shade = new DataTexture(field.shade, field.columns, field.rows, RGBAFormat, UnsignedByteType);
     shade.minFilter = LinearMipmapLinearFilter;
     shade.magFilter = LinearFilter;
@@ -102,13 +111,20 @@ export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUnifor
     uniforms.bedSizeMm.value = [field.columns * field.cellMm, field.rows * field.cellMm];
   };
 
-  const show = (field: ShadedField, origin: [number, number]): void => {
+  const lean = ({ columns, rows }: ShadedField, leaning: Leaning | null): void => {
+    uniforms.bedLean.value = leaning ? leaning.slope : [0, 0];
+    leans?.dispose();
+    leans = leaning && heightTexture(leaning.highMm, columns, rows);
+    uniforms.bedLeaning.value = leans;
+  };
+  const show = (field: ShadedField, origin: [number, number], leaning: Leaning | null = null): void => {
     const key = `${field.columns} ${field.rows} ${field.cellMm} ${origin[0]} ${origin[1]} ${stride}`;
     if (key !== shape || last?.field !== field) {
       shape = key;
       build(field, origin);
     }
-    last = { field, origin };
+    if (leaning !== last?.leaning) lean(field, leaning);
+    last = { field, origin, leaning };
     mesh.visible = true;
     if (heights) heights.needsUpdate = true;
     if (shade) shade.needsUpdate = true;
@@ -119,10 +135,11 @@ export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUnifor
     show,
     setStride: (next) => {
       stride = next;
-      if (last) show(last.field, last.origin);
+      if (last) show(last.field, last.origin, last.leaning);
     },
     dispose: () => {
       drop();
+      leans?.dispose();
       material.dispose();
       shadow.dispose();
     },

@@ -8,6 +8,10 @@ export interface MortarUniforms {
   bedGrain: IUniform<number>;
   /** Fresh cut by the comb 0, torn by a pull 1: torn mortar is duller. */
   bedTorn: IUniform<number>;
+  /** How ridges lean along the field's two axes, run over rise. */
+  bedLean: IUniform<[number, number]>;
+  /** How much of each column leans, mm: its height over the floor, or nothing. Null where no ridge leans. */
+  bedLeaning: IUniform<DataTexture | null>;
 }
 
 /**
@@ -20,6 +24,8 @@ export function mortarMaterial(colour: string): { material: MeshStandardMaterial
     bedSizeMm: { value: [1, 1] },
     bedGrain: { value: 1 },
     bedTorn: { value: 0 },
+    bedLean: { value: [0, 0] },
+    bedLeaning: { value: null },
   };
   const material = new MeshStandardMaterial({ color: new Color(colour), roughness: 0.48, metalness: 0 });
   // The steep side of a ridge is seen nearly edge on: within one pixel its depth runs through several millimetres, and
@@ -41,17 +47,20 @@ export function mortarMaterial(colour: string): { material: MeshStandardMaterial
   return { material, uniforms };
 }
 
+/** The place on the bed goes to the fragments, and what leans is sheared aside by its height over the floor. */
 const withPlaceOnBed = (vertexShader: string): string =>
   vertexShader
-    .replace('#include <common>', '#include <common>\nvarying vec2 vBedUv;')
-    .replace('#include <uv_vertex>', '#include <uv_vertex>\nvBedUv = uv;');
+    .replace('#include <common>', `#include <common>\n${VERTEX_HEAD}`)
+    .replace('#include <uv_vertex>', '#include <uv_vertex>\nvBedUv = uv;')
+    .replace('#include <displacementmap_vertex>', VERTEX_PLACE);
 
 /** What throws the shadow of wet mortar: where the picture leaves a cell out, its shadow is left out too. */
 export function mortarShadow(uniforms: MortarUniforms): MeshDepthMaterial {
   const material = new MeshDepthMaterial();
   material.customProgramCacheKey = () => 'shadow of wet mortar';
   material.onBeforeCompile = (shader) => {
-    shader.uniforms['bedShade'] = uniforms.bedShade;
+    const { bedShade, bedLean, bedLeaning } = uniforms;
+    Object.assign(shader.uniforms, { bedShade, bedLean, bedLeaning });
     shader.vertexShader = withPlaceOnBed(shader.vertexShader);
     shader.fragmentShader = shader.fragmentShader
       .replace('#include <common>', '#include <common>\nuniform sampler2D bedShade;\nvarying vec2 vBedUv;')
@@ -63,6 +72,20 @@ export function mortarShadow(uniforms: MortarUniforms): MeshDepthMaterial {
   return material;
 }
 
+const VERTEX_HEAD = /* glsl */ `
+uniform vec2 bedLean;
+uniform sampler2D bedLeaning;
+varying vec2 vBedUv;
+varying vec2 vBedLean;
+`;
+
+const VERTEX_PLACE = /* glsl */ `
+#include <displacementmap_vertex>
+float bedLeans = bedLean == vec2(0.0) ? 0.0 : texture2D(bedLeaning, uv).x;
+vBedLean = bedLeans > 0.0 ? bedLean : vec2(0.0);
+transformed.xz += bedLeans * vec2(bedLean.x, -bedLean.y);
+`;
+
 const FRAGMENT_HEAD = /* glsl */ `
 uniform mat3 normalMatrix;
 uniform sampler2D bedShade;
@@ -70,6 +93,7 @@ uniform vec2 bedSizeMm;
 uniform float bedGrain;
 uniform float bedTorn;
 varying vec2 vBedUv;
+varying vec2 vBedLean;
 float bedHash(vec2 p) {
   vec3 q = fract(vec3(p.xyx) * 0.1031);
   q += dot(q, q.yzx + 33.33);
@@ -105,7 +129,8 @@ if (bedGrain > 0.0) {
     bedNoise(bedMm * 2.1 + vec2(0.0, 0.6)) - bedNoise(bedMm * 2.1 - vec2(0.0, 0.6)));
   bedTilt -= sandStep * bedNear * (0.22 + 0.12 * bedTorn);
 }
-float bedUp = sqrt(max(0.02, 1.0 - dot(bedTilt, bedTilt)));
+// A shear leaves a normal's level parts as they are and tips it by what they have in common with the lean.
+float bedUp = sqrt(max(0.02, 1.0 - dot(bedTilt, bedTilt))) - dot(vBedLean, bedTilt);
 // Away from the viewer is the field's second axis and the scene's negative third.
 normal = normalize(normalMatrix * vec3(bedTilt.x, bedUp, -bedTilt.y));
 `;

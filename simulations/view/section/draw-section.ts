@@ -1,7 +1,7 @@
 import { CELL_STATE } from '../../bed/types.ts';
 import type { Pen } from '../map/draw-map.ts';
 import type { ViewPalette } from '../palette.ts';
-import type { Profile } from './profile.ts';
+import { asideIn, type Profile } from './profile.ts';
 import { sectionScale, type SectionScale, type SectionView } from './scale.ts';
 import { stuffPattern, type Stuff } from './textures.ts';
 
@@ -117,10 +117,7 @@ function drawAir(sheet: Sheet, profile: Profile): void {
 function drawMortar(sheet: Sheet, profile: Profile): void {
   const { palette } = sheet.drawing;
   const has = (step: number): boolean => profile.mortarMm[step]! > profile.floorMm[step]! + 1e-3;
-  const laid = profile.undersideMm.some((height) => !Number.isNaN(height));
-  // What was squeezed out beside a laid tile stands upright.
-  const aside: Aside = (step, height) =>
-    laid && Number.isNaN(profile.undersideMm[step]!) ? 0 : profile.aside * (height - profile.floorMm[step]!);
+  const aside = asideIn(profile);
   band(
     sheet,
     (step) => profile.floorMm[step]!,

@@ -26,6 +26,13 @@ export interface Profile {
   aside: number;
 }
 
+/** How far aside what stands at a height over a step of a section lies, mm. What was squeezed out beside a laid tile stands upright. */
+export function asideIn(profile: Profile): (step: number, height: number) => number {
+  const laid = profile.undersideMm.some((height) => !Number.isNaN(height));
+  return (step, height) =>
+    laid && Number.isNaN(profile.undersideMm[step]!) ? 0 : profile.aside * (height - profile.floorMm[step]!);
+}
+
 /** What fills the space between tile and floor over a stretch of the section. */
 export interface Stretch {
   state: number;

@@ -1,6 +1,7 @@
 import type { BedFrame, BedResult } from '../../bed/types.ts';
 import { formatGap, formatShare, type UnitSystem } from '../../units/format.ts';
 import { formatForce, formatPressure, formatSmallArea, formatSmallVolume } from '../../units/mechanics.ts';
+import { signed } from '../../units/signed.ts';
 import { EN_BED_WORDS, type BedWords } from './bed-words.ts';
 import { stateShares } from './describe-bed.ts';
 
@@ -11,9 +12,7 @@ export interface BedRow {
   value: string;
 }
 
-const MINUS = '−';
-/** Two places; what rounds to nothing has no sign. */
-const degrees = (value: number): string => `${(Math.round(value * 100) / 100 || 0).toFixed(2).replace('-', MINUS)}°`;
+const degrees = (value: number): string => `${signed(value, (size) => (Math.round(size * 100) / 100).toFixed(2))}°`;
 
 /** The table behind a picture of the bed: every figure of the run, printed in the reader's units. */
 export function bedTable(

@@ -57,6 +57,8 @@ export class Bench {
   cursor = $state<number | null>(null);
   /** A bed kept to be compared with the one on the bench. */
   kept = $state.raw<KeptBed | null>(null);
+  /** This browser draws no three-dimensional picture; the bed is drawn from above, and no tool reaches into it. */
+  flat = $state(false);
   /** Takes the three-dimensional picture as it stands; null where there is none. */
   snapshot: (() => Promise<Blob | null>) | null = null;
   /** Draws it at once in the colours of paper and hands it over; false where there is none. */

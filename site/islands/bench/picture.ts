@@ -1,5 +1,6 @@
 import type { BedFrame, BedResult } from '@sim/bed/types.ts';
 import { isLaid } from '@sim/view/laid.ts';
+import { tileWindow, windowAspect } from '@sim/view/map/tile-window.ts';
 import type { BedShown } from '@sim/view/scene/bench-view.ts';
 import type { ViewName } from '@sim/view/scene/orbit.ts';
 
@@ -22,7 +23,11 @@ export function bedShown(bench: Bench): BedShown | null {
     tile: over ? bench.hold : away ? 'away' : laid ? 'down' : 'lifted',
     look: bench.open ? bench.look : 'solid',
     pulled: over && bench.hold !== 'down',
-    trowel: bench.stage === 'comb' ? (bench.trowelAt ?? trowelRest(setup.tile.widthMm, setup.comb.directionDeg)) : null,
+    // At rest the blade would stand between the eye and the cut.
+    trowel:
+      bench.stage === 'comb'
+        ? (bench.trowelAt ?? (bench.cut ? null : trowelRest(setup.tile.widthMm, setup.comb.directionDeg)))
+        : null,
     cut: bench.open || !laid ? bench.cut : null,
     neighbours: bench.neighbours,
     air: bench.open && bench.settled && bench.look === 'clear' ? (bench.bed.result?.pockets ?? NO_AIR) : NO_AIR,
@@ -60,8 +65,19 @@ function trowelRest(widthMm: number, directionDeg: number): { x: number; y: numb
 export const viewFor = (bench: Bench): ViewName =>
   bench.stage === 'pulled' && bench.hold === 'turned' ? 'open' : 'bench';
 
-/** Which picture the two-dimensional bench draws. */
-export const flatFrame = (bench: Bench): { frame: BedFrame; as: 'plan' | 'map' } | null => {
+/** A picture of the two-dimensional bench. */
+export interface FlatFrame {
+  frame: BedFrame;
+  as: 'plan' | 'covered' | 'map';
+}
+
+/** Which picture the two-dimensional bench draws. Until the bed may be looked into, a laid tile hides it. */
+export const flatFrame = (bench: Bench): FlatFrame | null => {
   if (!bench.frame) return null;
-  return { frame: bench.frame, as: bench.stage !== 'comb' && isLaid(bench.frame) && bench.open ? 'map' : 'plan' };
+  const laid = bench.stage !== 'comb' && isLaid(bench.frame);
+  return { frame: bench.frame, as: laid ? (bench.open ? 'map' : 'covered') : 'plan' };
 };
+
+/** Width over height of that picture. */
+export const flatAspect = ({ frame, as }: FlatFrame): number =>
+  as === 'map' ? windowAspect(tileWindow(frame)) : frame.columns / frame.rows;

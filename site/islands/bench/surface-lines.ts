@@ -53,22 +53,26 @@ export const lineText = (line: readonly number[] | undefined, units: UnitSystem)
     )
     .join(', ');
 
+/** A line as it was typed: its heights in mm and the pieces they were read from; no heights for an empty line. */
+interface LineRead {
+  line: number[] | undefined;
+  pieces: readonly string[];
+}
+
 /**
- * Reads a line of lengths with commas or semicolons between.
- * @returns the heights in mm, undefined for an empty line, or the piece that is no length
+ * Reads a line of lengths with commas between, or with semicolons, where a comma inside a number parts its decimals.
+ * @returns the line, or the first piece that is no length (empty where two commas have nothing between) and its place
  */
-export function readLine(text: string, units: UnitSystem): { line: number[] | undefined } | { notALength: string } {
-  const pieces = text
-    .split(/[,;]/)
-    .map((piece) => piece.trim())
-    .filter((piece) => piece !== '');
-  if (pieces.length === 0) return { line: undefined };
+export function readLine(text: string, units: UnitSystem): LineRead | { notALength: string; at: number } {
+  const pieces = text.split(text.includes(';') ? /;|,(?=\s)/ : ',').map((piece) => piece.trim());
+  // A comma behind the last reading asks for no other.
+  if (pieces.at(-1) === '') pieces.pop();
   const line: number[] = [];
-  for (const piece of pieces) {
-    const [, minus = '', rest = ''] = /^([-−]?)(.*)$/.exec(piece) ?? [];
+  for (const [at, piece] of pieces.entries()) {
+    const [, minus = '', rest = ''] = /^([-−–]?)(.*)$/.exec(piece) ?? [];
     const mm = parseLength(rest, units === 'metric' ? 'mm' : 'in');
-    if (mm === null || mm < 0) return { notALength: piece };
+    if (mm === null || mm < 0) return { notALength: piece, at };
     line.push(minus ? -mm : mm);
   }
-  return { line };
+  return { line: line.length === 0 ? undefined : line, pieces };
 }

@@ -5,9 +5,11 @@ import type { LineName } from '@site/islands/bench/surface-lines.ts';
 /** Words of the bench's further controls, which stand in folds. */
 export const benchControls = {
   fault: (name: string, problem: string, accepted: string) => `${name} ${problem}: ${accepted}.`,
-  isTyped: (typed: string) => `is ${typed.trim()}`,
-  inchRange: (low: number, high: number) => `give a number from ${low} to ${high} in`,
-  notALength: (piece: string, example: string) => `“${piece.slice(0, 20)}” is not a length: write it like ${example}.`,
+  isTyped: (typed: string) => `is ${typed}`,
+  isEmpty: 'is empty',
+  inchRange: (low: string, high: string) => `give a number from ${low} to ${high} in`,
+  notALength: (typed: string) => `cannot be read, for “${typed}” is not a length`,
+  writeLike: (example: string) => `write it like ${example}`,
   lengthExample: { imperial: '12 1/2 or 318 mm', metric: '318 or 12 1/2 in' },
   size: {
     fold: 'Another size, pieces on a sheet',
@@ -36,7 +38,9 @@ export const benchControls = {
   surface: {
     tileFold: 'The back as a straightedge read it',
     floorFold: 'The floor as a straightedge read it',
-    hint: 'Heights at even places from end to end, commas between, up is more. They take the place of bow and twist.',
+    hint: 'Heights at even places from end to end, commas between (semicolons if you write decimals with commas), up is more. They take the place of bow and twist.',
+    reading: (line: string, number: number) => `${line}, reading ${number},`,
+    readings: (count: number) => `has ${count} ${count === 1 ? 'reading' : 'readings'}`,
     example: { imperial: '0, 1/32, 3/64, 1/32, 0', metric: '0, 0.8, 1.2, 0.8, 0' },
     lines: {
       along: 'Along the middle',

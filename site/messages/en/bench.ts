@@ -22,6 +22,7 @@ export const bench = {
     guess: 'Guess',
     pull: 'Pull',
     combSays: 'Pick how the mortar is combed, or draw it with the trowel. Then set the tile.',
+    combSaysFlat: 'Pick how the mortar is combed. Then set the tile.',
     setSays: (acts: number, last: string) =>
       acts === 0
         ? 'The tile rests on the ridges by its own weight. Push it or slide it; then pull it.'
@@ -38,6 +39,7 @@ export const bench = {
     doAgain: 'Comb a fresh bed',
     doGuess: 'Commit and pull',
     noGuess: 'Pull without a guess',
+    workOn: 'Work the bed some more first',
     peek: 'Show the bed while I work, without a guess',
     guessLabel: 'My guess of the coverage',
   },
@@ -52,6 +54,8 @@ export const bench = {
       held: 'The trowel is in your hand: arrow keys move it, with Shift in small steps; Enter sets it on the floor, Escape puts it back.',
       down: 'The trowel is down: arrow keys draw, with Shift in small steps; Enter lifts it.',
     },
+    leansApart:
+      'A slanted notch leaves ridges that lean. Combed so, they lean each its own way; they are drawn upright, and the model has them bear as upright ridges do.',
     noWebgl: 'This browser draws no three-dimensional picture, so the bed is shown from above.',
     lost: 'The graphics were interrupted; the picture comes back by itself.',
     waiting: 'The picture is being made.',

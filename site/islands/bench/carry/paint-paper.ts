@@ -1,6 +1,5 @@
 import type { BedFrame, BedResult } from '@sim/bed/types.ts';
 import { drawMap } from '@sim/view/map/draw-map.ts';
-import { drawPlan } from '@sim/view/map/draw-plan.ts';
 import { markPockets } from '@sim/view/map/mark-pockets.ts';
 import { tileWindow, windowAspect } from '@sim/view/map/tile-window.ts';
 import { drawSection } from '@sim/view/section/draw-section.ts';
@@ -8,6 +7,7 @@ import { CLOSE_UP, type Profile } from '@sim/view/section/profile.ts';
 
 import type { Bench } from '../bench.svelte.ts';
 import { paperPalette as palette } from '../palette-now.ts';
+import { drawFlat } from '../draw-flat.ts';
 import { paintMark } from '../paint-mark.ts';
 import { flatFrame } from '../picture.ts';
 import type { Sheet } from '../sharp-canvas.ts';
@@ -55,10 +55,7 @@ export function paintPicture(canvas: HTMLCanvasElement, bench: Bench): KeptPlace
   // Two beds are laid out by the longer side of the picture.
   if (copied) return canvas.height > canvas.width ? 'above' : 'left';
   if (!flat) return 'none';
-  paint(canvas, [wide, wide / 2.5], ({ pen, ...size }) => {
-    if (flat.as === 'map') drawMap(pen, flat.frame, { ...size, palette, turnedOver: true });
-    else drawPlan(pen, flat.frame, { ...size, palette });
-  });
+  paint(canvas, [wide, wide / 2.5], ({ pen, ...size }) => drawFlat(pen, flat, { ...size, palette }));
   return 'none';
 }
 

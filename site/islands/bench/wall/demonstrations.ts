@@ -1,5 +1,6 @@
 import { defaultActions, defaultRelief } from '@sim/bed/defaults.ts';
 import type { BedAction, BedSetup, ReliefSetup } from '@sim/bed/types.ts';
+import { formatLength, type UnitSystem } from '@sim/units/format.ts';
 import { inches } from '@sim/units/length.ts';
 
 import { startSetup, withCells } from '../start-setup.ts';
@@ -89,3 +90,28 @@ export const demonstrations: readonly Demonstration[] = [
     second: bed((start) => ({ tile: { ...start.tile, relief: ribs } })),
   },
 ];
+
+/** What the words of a pair tell of its beds, in the reader's units. */
+export interface PairFacts {
+  /** How high the tile is bowed. */
+  bow: string;
+  /** The notch of either bed, width × depth. */
+  notches: readonly [string, string];
+  /** How deep the hollows of the back are. */
+  relief: string;
+  /** The age of the second bed, minutes. */
+  minutes: string;
+}
+
+/** A length of a few millimetres, where a sixty-fourth of an inch counts. */
+const small = (mm: number, units: UnitSystem): string => formatLength(mm, units, 64);
+const notchSays = ({ trowel }: BedSetup, units: UnitSystem): string =>
+  `${small(trowel.widthMm, units).replace(/ (in|mm)$/, '')} × ${small(trowel.depthMm, units)}`;
+
+/** The facts of a pair, from its set-ups. */
+export const pairFacts = ({ first, second }: Demonstration, units: UnitSystem): PairFacts => ({
+  bow: small(first.tile.bowLengthMm, units),
+  notches: [notchSays(first, units), notchSays(second, units)],
+  relief: small(first.tile.relief?.depthMm ?? first.tile.reliefMm, units),
+  minutes: String(second.mortar.ageMin),
+});
