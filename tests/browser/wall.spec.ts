@@ -19,7 +19,7 @@ async function walk(page: Page): Promise<void> {
   await page.keyboard.press('3');
   await expect(page.getByRole('heading', { name: /bowed tile/ })).toBeVisible();
   await expect(page.getByText('stands 5/64 in higher')).toBeVisible();
-  await expect(page.getByText('1/2 × 1/2 in')).toBeVisible();
+  await expect(page.locator('figcaption').getByText('1/2 × 1/2 in')).toBeVisible();
   await page.keyboard.press('ArrowLeft');
   await expect(page.getByRole('heading', { name: 'Slide across or along?' })).toBeVisible();
 }
