@@ -16,6 +16,24 @@ for (const slug of pages)
     seen.clean();
   });
 
+test('the numbers under a figure fit the narrowest phone, opened', async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 800 });
+  for (const slug of pages) {
+    await page.goto(`/lessons/${slug}/`);
+    await page.locator('.plate details.more').evaluateAll((all) => all.forEach((one) => one.setAttribute('open', '')));
+    await fits(page);
+  }
+});
+
+test('a worked example is of the tile that is sold where the reader works', async ({ page }) => {
+  await page.goto('/lessons/combing/');
+  const example = page.locator('.lesson .box').filter({ hasText: 'Worked example' });
+  await expect(example.getByText('24 in', { exact: true })).toBeVisible();
+  await page.getByRole('radio', { name: 'millimetres and metres' }).check({ force: true });
+  await expect(example.getByText('600 mm', { exact: true })).toBeVisible();
+  await expect(example.getByText('24 in', { exact: true })).toBeHidden();
+});
+
 test('a choice is asked for before its answer is shown, and then explained', async ({ page }) => {
   await page.goto('/lessons/reading-a-notch/');
   const form = page.locator('form.predict');
