@@ -67,7 +67,12 @@ test.describe('further controls of the bench', () => {
       }
       // The bed stays by what could be read, and the line of it comes back.
       await address(page).toContain('read=a0_0.8_0');
+      // A fold that was opened stays so, whatever else changes.
+      await page.getByText('in', { exact: true }).first().click();
+      await expect(along).toBeVisible();
+      await page.getByText('mm', { exact: true }).first().click();
       await page.getByRole('button', { name: 'Forget the readings' }).click();
+      await expect(along).toBeVisible();
       await expect(along).toHaveValue('');
       await expect(page.getByLabel('Bow along the length')).toBeVisible();
     });
@@ -112,6 +117,8 @@ test.describe('further controls of the bench', () => {
       await page.getByLabel('Mortar in the lump').fill('100');
       await page.getByLabel('Width of the patty').fill('60');
       await expect(page.getByText(/a patty too thick for this test/)).toBeVisible();
+      // The knob of what was refused goes back to what is in force.
+      await expect(page.getByLabel('Width of the patty')).not.toHaveValue('60');
     });
   });
 });

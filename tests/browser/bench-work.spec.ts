@@ -33,10 +33,10 @@ test.describe('working at the bench', () => {
       await history.press('Home');
       await expect(page.getByText(/Picture 1 of \d+: combed/)).toBeVisible();
       await history.press('ArrowRight');
-      await expect(page.getByText(/Picture 2 of \d+: laid.* To press it further .* takes [\d.]+ lbf/)).toBeVisible();
+      await expect(page.getByText(/Picture 2 of \d+: laid.* To press it further .* takes [\d.]+\slbf/)).toBeVisible();
       await history.press('End');
       // 40 N of the hand and the tile's weight: 0.152² m² × 9 mm × 2300 kg/m³ × 9.80665 m/s² = 4.7 N; 44.7 N are 10 lbf.
-      await expect(page.getByText(/Push with 9 lbf\. On the tile: 10 lbf\. To press it further/)).toBeVisible();
+      await expect(page.getByText(/Push with 9\slbf\. On the tile: 10\slbf\. To press it further/)).toBeVisible();
     });
     await test.step('work by buttons', async () => {
       const before = Number.parseInt((await coverage(page).textContent()) ?? '', 10);

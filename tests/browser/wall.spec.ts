@@ -14,7 +14,7 @@ async function walk(page: Page): Promise<void> {
   await page.keyboard.press('ArrowRight');
   await expect(page.getByText(/Hands up: which back is fuller/)).toBeVisible();
   await page.keyboard.press('PageDown');
-  await expect(page.getByText(/Straight: \d+ %\. Swirled: \d+ %\./)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(/Straight: \d+\s%\. Swirled: \d+\s%\./)).toBeVisible({ timeout: 30_000 });
   await accessible(page);
   await page.keyboard.press('3');
   await expect(page.getByRole('heading', { name: /bowed tile/ })).toBeVisible();
@@ -66,7 +66,7 @@ test('each pair fits one screen of a projector: question, beds, numbers and reas
   await page.setViewportSize(first);
   await withoutWebGl(page);
   await open(page);
-  const reason = page.getByText(/^Pulled\.\s+.+: \d+ %\. .+: \d+ %\./);
+  const reason = page.getByText(/^Pulled\.\s+.+: \d+\s%\. .+: \d+\s%\./);
   const fits = async ({ width, height }: typeof first): Promise<void> => {
     const box = (await reason.boundingBox())!;
     expect(box.y + box.height).toBeLessThanOrEqual(height);

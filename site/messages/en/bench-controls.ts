@@ -10,7 +10,7 @@ export const benchControls = {
   inchRange: (low: string, high: string) => `give a number from ${low} to ${high} in`,
   notALength: (typed: string) => `cannot be read, for “${typed}” is not a length`,
   writeLike: (example: string) => `write it like ${example}`,
-  lengthExample: { imperial: '12 1/2 or 318 mm', metric: '318 or 12 1/2 in' },
+  lengthExample: (length: string, inOtherUnit: string) => `${length} or ${inOtherUnit}`,
   size: {
     fold: 'Another size, pieces on a sheet',
     length: 'Length',
