@@ -1,6 +1,6 @@
 import { CELL_STATE } from '@sim/bed/types.ts';
 import { leaningOf, widened } from '@sim/view/scene/leaning.ts';
-import { asideIn, figuresOf, profileOf, stretches } from '@sim/view/section/profile.ts';
+import { asideIn, figuresOf, profileOf, stretches, wallIn } from '@sim/view/section/profile.ts';
 import { sectionScale } from '@sim/view/section/scale.ts';
 import { describe, expect, test } from 'vitest';
 
@@ -42,6 +42,22 @@ describe('section', () => {
     const over = drawnFrame(['bbb']);
     over.mortarMm.fill(9);
     expect([...profileOf(over, { along: 'length', atMm: 0 }).mortarMm]).toEqual([3, 3, 3]);
+  });
+
+  test('a ridge’s wall stands where the mortar of its last cell reaches at full height; a slope has none', () => {
+    const ridge = (heights: number[]): ReturnType<typeof wallIn> => {
+      const combed = drawnFrame(['.'.repeat(heights.length)]);
+      combed.mortarMm.set(heights);
+      return wallIn(profileOf(combed, { along: 'length', atMm: 0 }));
+    };
+    const square = ridge([0, 1, 4, 4, 3, 0]);
+    expect(square(1, -1)).toEqual({ offMm: 0.25, topMm: 4 });
+    expect(square(4, 1)).toEqual({ offMm: 0.25, topMm: 4 });
+    // From wall to wall as much mortar as in the four cells.
+    expect(4 * (4 + 0.25 - (1 + 0.25))).toBe(1 + 4 + 4 + 3);
+    const slope = ridge([0, 1, 2, 3, 2, 1, 0]);
+    expect([slope(1, -1), slope(5, 1)]).toEqual([null, null]);
+    expect(ridge([0, 2, 0])(1, 1)).toBeNull();
   });
 
   test('ridges that lean are told by axis', () => {

@@ -1,7 +1,7 @@
 import { CELL_STATE } from '../../bed/types.ts';
 import type { Pen } from '../map/draw-map.ts';
 import type { ViewPalette } from '../palette.ts';
-import { asideIn, type Profile } from './profile.ts';
+import { asideIn, type Profile, type Wall, wallIn } from './profile.ts';
 import { sectionScale, type SectionScale, type SectionView } from './scale.ts';
 import { stuffPattern, type Stuff } from './textures.ts';
 
@@ -25,31 +25,69 @@ interface Sheet {
 type Aside = (step: number, height: number) => number;
 const upright: Aside = () => 0;
 
+/** Where the upper edge of a run ends inside its last cell; nothing where it goes on level to that cell's side. */
+type Walls = (step: number, outward: -1 | 1) => Wall | null;
+const none: Walls = () => null;
+
+/** How an edge lies and ends. */
+interface Shape {
+  aside: Aside;
+  walls: Walls;
+}
+const plain: Shape = { aside: upright, walls: none };
+
+/** The upper edge of a run of cells from side to side: cell, place in it and height. */
+function crest(
+  [first, last]: readonly [number, number],
+  upper: (step: number) => number,
+  walls: Walls,
+  half: number,
+): [at: number, off: number, height: number][] {
+  const start = walls(first, -1);
+  const end = walls(last, 1);
+  const points: [number, number, number][] = [start ? [first, start.offMm, start.topMm] : [first, -half, upper(first)]];
+  for (let at = start ? first + 1 : first; at <= (end ? last - 1 : last); at++) points.push([at, 0, upper(at)]);
+  points.push(end ? [last, end.offMm, end.topMm] : [last, half, upper(last)]);
+  return points;
+}
+
+/** The runs of cells over which `holds` is true: first and last cell. */
+function runs(count: number, holds: (step: number) => boolean): [number, number][] {
+  const found: [number, number][] = [];
+  for (let step = 0; step < count; step++) {
+    if (!holds(step)) continue;
+    const first = step;
+    while (step + 1 < count && holds(step + 1)) step++;
+    found.push([first, step]);
+  }
+  return found;
+}
+
 /** A path along one edge of the section and back along another, over the cells where `holds` is true. */
 function band(
   sheet: Sheet,
   lower: (step: number) => number,
   upper: (step: number) => number,
   holds: (step: number) => boolean,
-  aside: Aside = upright,
+  { aside, walls }: Shape = plain,
 ): void {
   const { pen, scale, drawing } = sheet;
   const { placeMm, cellMm } = drawing.profile;
-  const half = cellMm / 2;
+  const to = (at: number, off: number, height: number): [number, number] => [
+    scale.x(placeMm[at]! + off + aside(at, height)),
+    scale.y(height),
+  ];
   pen.beginPath();
-  for (let step = 0; step < placeMm.length; step++) {
-    if (!holds(step)) continue;
-    const first = step;
-    while (step + 1 < placeMm.length && holds(step + 1)) step++;
-    const to = (at: number, off: number, height: number): [number, number] => [
-      scale.x(placeMm[at]! + off + aside(at, height)),
-      scale.y(height),
-    ];
-    pen.moveTo(...to(first, -half, lower(first)));
-    pen.lineTo(...to(first, -half, upper(first)));
-    for (let at = first; at <= step; at++) pen.lineTo(...to(at, 0, upper(at)));
-    pen.lineTo(...to(step, half, upper(step)));
-    for (let at = step; at >= first; at--) pen.lineTo(...to(at, 0, lower(at)));
+  for (const run of runs(placeMm.length, holds)) {
+    const top = crest(run, upper, walls, cellMm / 2);
+    const [first, last] = [top[0]!, top.at(-1)!];
+    pen.moveTo(...to(first[0], first[1], lower(first[0])));
+    for (const point of top) pen.lineTo(...to(...point));
+    pen.lineTo(...to(last[0], last[1], lower(last[0])));
+    for (let at = last[0]; at >= first[0]; at--) {
+      const inside = at === last[0] ? Math.min(0, last[1]) : at === first[0] ? Math.max(0, first[1]) : 0;
+      pen.lineTo(...to(at, inside, lower(at)));
+    }
     pen.closePath();
   }
 }
@@ -66,7 +104,7 @@ function edge(
   holds: (step: number) => boolean,
   colour: string,
   thick: number,
-  aside: Aside = upright,
+  { aside, walls }: Shape = plain,
 ): void {
   const { pen, scale, drawing, dot } = sheet;
   const { placeMm, cellMm } = drawing.profile;
@@ -74,19 +112,12 @@ function edge(
   pen.lineWidth = thick * dot;
   pen.lineJoin = 'round';
   pen.beginPath();
-  let drawingOn = false;
-  for (let step = 0; step < placeMm.length; step++) {
-    if (!holds(step)) {
-      drawingOn = false;
-      continue;
-    }
-    const y = scale.y(height(step));
-    const place = placeMm[step]! + aside(step, height(step));
-    if (!drawingOn) pen.moveTo(scale.x(place - cellMm / 2), y);
-    pen.lineTo(scale.x(place), y);
-    if (step + 1 === placeMm.length || !holds(step + 1)) pen.lineTo(scale.x(place + cellMm / 2), y);
-    drawingOn = true;
-  }
+  for (const run of runs(placeMm.length, holds))
+    crest(run, height, walls, cellMm / 2).forEach(([at, off, high], place) => {
+      const x = scale.x(placeMm[at]! + off + aside(at, high));
+      if (place === 0) pen.moveTo(x, scale.y(high));
+      else pen.lineTo(x, scale.y(high));
+    });
   pen.stroke();
 }
 
@@ -117,16 +148,16 @@ function drawAir(sheet: Sheet, profile: Profile): void {
 function drawMortar(sheet: Sheet, profile: Profile): void {
   const { palette } = sheet.drawing;
   const has = (step: number): boolean => profile.mortarMm[step]! > profile.floorMm[step]! + 1e-3;
-  const aside = asideIn(profile);
+  const shape = { aside: asideIn(profile), walls: wallIn(profile) };
   band(
     sheet,
     (step) => profile.floorMm[step]!,
     (step) => profile.mortarMm[step]!,
     has,
-    aside,
+    shape,
   );
   fill(sheet, 'mortar');
-  edge(sheet, (step) => profile.mortarMm[step]!, has, palette.mortarDark, 1, aside);
+  edge(sheet, (step) => profile.mortarMm[step]!, has, palette.mortarDark, 1, shape);
 }
 
 function drawTile(sheet: Sheet, profile: Profile): void {

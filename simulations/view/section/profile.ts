@@ -33,6 +33,31 @@ export function asideIn(profile: Profile): (step: number, height: number) => num
     laid && Number.isNaN(profile.undersideMm[step]!) ? 0 : profile.aside * (height - profile.floorMm[step]!);
 }
 
+/** Height beyond which a cell is no wall's but a slope's, as a share of the ridge behind it. */
+const LEVEL_WITH = 0.05;
+
+/** Where a ridge ends inside its last cell: mm from the cell's middle, and the height of the wall there. */
+export interface Wall {
+  offMm: number;
+  topMm: number;
+}
+
+/**
+ * The wall of a level ridge in its last cell. A cell that holds a part of the ridge's height is crossed by the ridge to
+ * that part, as the solver takes its fronts; null where the ridge runs out in a slope.
+ * @param outward −1 where the ridge ends towards the section's beginning, 1 towards its end
+ */
+export function wallIn({ mortarMm, floorMm, cellMm }: Profile): (step: number, outward: -1 | 1) => Wall | null {
+  const height = (step: number): number => (mortarMm[step] ?? Number.NaN) - (floorMm[step] ?? Number.NaN);
+  return (step, outward) => {
+    const ridge = height(step - outward);
+    const beyond = height(step - 2 * outward);
+    const here = height(step);
+    if (!(here < ridge) || !(Math.abs(beyond - ridge) <= LEVEL_WITH * ridge)) return null;
+    return { offMm: outward * cellMm * (here / ridge - 0.5), topMm: floorMm[step]! + ridge };
+  };
+}
+
 /** What fills the space between tile and floor over a stretch of the section. */
 export interface Stretch {
   state: number;
