@@ -11,7 +11,7 @@ const address = (page: Page): ReturnType<typeof expect.poll<string>> =>
   expect.poll(() => decodeURIComponent(page.url()));
 
 test.describe('further controls of the bench', () => {
-  test.setTimeout(60_000);
+  test.setTimeout(120_000);
   test.use({ viewport: { width: 1000, height: 600 } });
   test.beforeEach(async ({ page }) => {
     // Controls are the same beside the flat picture, which is drawn at once.

@@ -130,7 +130,7 @@ test.describe('the bench for everyone', () => {
 });
 
 test.describe('how well the picture is drawn', () => {
-  test.setTimeout(60_000);
+  test.setTimeout(120_000);
   test.use({ viewport: { width: 480, height: 420 } });
 
   test('is found by measuring: a quick start goes up, slow pictures go down again, and the page says so', async ({

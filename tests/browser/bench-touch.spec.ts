@@ -50,7 +50,7 @@ async function middleOf(page: Page): Promise<Spot> {
 }
 
 test.describe('the bench under a finger', () => {
-  test.setTimeout(60_000);
+  test.setTimeout(120_000);
   test.use({
     viewport: { width: 360, height: 800 },
     hasTouch: true,

@@ -34,7 +34,7 @@ async function pull(page: Page, link = LINK): Promise<void> {
 }
 
 test.describe('the bench tells the truth', () => {
-  test.setTimeout(90_000);
+  test.setTimeout(180_000);
   // A small picture is quick without a graphics card.
   test.use({ viewport: { width: 480, height: 420 }, contextOptions: { reducedMotion: 'reduce' } });
 

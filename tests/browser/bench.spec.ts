@@ -20,7 +20,7 @@ async function pullWithGuess(page: Page): Promise<void> {
 }
 
 test.describe('setting bench', () => {
-  test.setTimeout(90_000);
+  test.setTimeout(180_000);
   test.use({ viewport: { width: 900, height: 700 } });
 
   test('a newcomer combs, sets, guesses and pulls within a minute; no accessibility fault, combed and pulled', async ({
