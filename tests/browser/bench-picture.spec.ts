@@ -19,6 +19,18 @@ async function counts(page: Page): Promise<Counts> {
   return JSON.parse((await stage(page).getAttribute('data-counts')) ?? '{}') as Counts;
 }
 
+/** What it holds once no picture is drawn any more: what was asked for has been drawn, and the machine been measured. */
+async function rested(page: Page): Promise<Counts> {
+  let last = await counts(page);
+  await expect(async () => {
+    const before = last;
+    await page.waitForTimeout(700);
+    last = await counts(page);
+    expect(last.pictures).toBe(before.pictures);
+  }).toPass();
+  return last;
+}
+
 /** Motion is watched elsewhere; here it would only be waited for. */
 test.use({ viewport: { width: 480, height: 420 }, contextOptions: { reducedMotion: 'reduce' } });
 
@@ -34,20 +46,14 @@ test('the picture of the bench: on demand, by keys, wheel, trowel and pointer, a
   await drawn(page);
   await test.step('is drawn on demand, and turns by keys', async () => {
     // The machine is still being measured for a while, which draws too.
-    let still = await counts(page);
-    await expect(async () => {
-      const last = still;
-      await page.waitForTimeout(700);
-      still = await counts(page);
-      expect(still.pictures).toBe(last.pictures);
-    }).toPass();
+    const still = await rested(page);
     await stage(page).focus();
     await page.keyboard.press('ArrowLeft');
     await page.keyboard.press('3');
     await expect.poll(async () => (await counts(page)).pictures).toBeGreaterThan(still.pictures);
   });
   await test.step('the wheel scrolls the page and does not zoom the picture', async () => {
-    const before = await counts(page);
+    const before = await rested(page);
     await page.evaluate(() => scrollTo(0, 0));
     await stage(page).hover();
     const top = await page.evaluate(() => scrollY);
