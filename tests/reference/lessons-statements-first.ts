@@ -39,7 +39,7 @@ export const firstStatements: Statements = {
     ],
     ['A part bag takes that part of the water', 'mortar.part-bag'],
     ['powder into water, low and slow', 'safety.mixing-dust'],
-    ['Wet mortar burns skin', 'safety.cement'],
+    ['Wet mortar burns skin and eyes. Wear gloves and safety glasses', 'safety.cement'],
     ['is about all that one person should lift even at waist height', 'safety.lifting'],
   ],
   combing: [
@@ -80,6 +80,7 @@ export const firstStatements: Statements = {
     ['Lift before you condemn', 'sampling.sound'],
     ['Mortar counts only where it has wetted', 'pull.back-coat-only'],
     ['the grinder makes silica dust', 'safety.silica'],
+    ['Wear gloves, and safety glasses when you pry', 'safety.eyes'],
   ],
   'buttering-the-back': [
     ['A coat on the back is mortar on a tile. It is not yet contact', 'coverage.both-faces'],
@@ -113,5 +114,6 @@ export const firstStatements: Statements = {
     ['so a running bond takes eight plus the bow', 'joint.running-bond'],
     ['the offset is at most a third, unless a mock-up is built and approved', 'offset.third'],
     ['plug the saw into a protected circuit', 'safety.saw'],
+    ['Leave the guard on, protect eyes and ears', 'safety.saw'],
   ],
 };

@@ -41,6 +41,7 @@ export const statements: Statements = {
     ['At least eight must be bonded, and no line may show', 'coverage.glass'],
     ['Beaten in to the least bed', 'bed.least'],
     ['puts wet cement on your fingertips', 'safety.cement'],
+    ['wear safety glasses when you nip it', 'safety.eyes'],
   ],
   'under-boards-and-membranes': [
     ['So it lies in a bed of fresh mortar, and then it is fastened', 'board.bed'],
@@ -55,6 +56,7 @@ export const statements: Statements = {
     ['Fasten it every eight to eight', 'board.fasteners'],
     ['A mat or a membrane can sound hollow though it is sound', 'sampling.sound'],
     ['Sawing cement board throws silica dust', 'safety.silica'],
+    ['in gloves and safety glasses, take out the screws', 'safety.eyes'],
   ],
   'wet-outdoors-heated': [
     ['eight in a dry room', 'coverage.dry'],
@@ -140,6 +142,7 @@ export const statements: Statements = {
     ['eight to eight on plain layouts, and about eight on a diagonal', 'waste.tile'],
     ['A full bag is near the most anyone should lift', 'safety.lifting'],
     ['Pour low and into the water', 'safety.mixing-dust'],
+    ['Wear gloves and safety glasses', 'safety.cement'],
   ],
   'finding-the-cause': [
     ['The mortar never wetted the tile', 'coverage.both-faces'],
@@ -159,5 +162,7 @@ export const statements: Statements = {
     ['Lift three', 'sampling.tiles'],
     ['A hollow sound says where to look', 'sampling.sound'],
     ['Chiselling and grinding set free silica dust', 'safety.silica'],
+    ['Broken tile flies and cuts. Protect your eyes', 'safety.eyes'],
+    ['Old floors can hide asbestos in tile, glue or levelling', 'safety.asbestos'],
   ],
 };

@@ -1,4 +1,4 @@
-import { BOTH, FROM_MEMORY, ISO_EN, NORTH_AMERICA, PRACTICE, inch, measure, published, ruleTable } from '../rule.ts';
+import { BOTH, ISO_EN, NORTH_AMERICA, PRACTICE, inch, measure, published, ruleTable } from '../rule.ts';
 
 const niosh = published('NIOSH 94-110');
 
@@ -22,7 +22,7 @@ export const safetyRules = ruleTable({
     title: 'Wet cement',
     says: 'Wet mortar is caustic and burns may not hurt at first: gloves and safety glasses, no rings, wash at once with clean water, change wet clothes, and follow the product’s safety sheet.',
     values: {},
-    source: published('OSHA guidance on cement and skin', undefined, 'the glasses from memory'),
+    source: published('OSHA guidance on cement and skin; HSE sheet CIS26 and OSHA 29 CFR 1926.102 for the eyes'),
     standards: BOTH,
   },
   'safety.chromium': {
@@ -36,7 +36,16 @@ export const safetyRules = ruleTable({
     title: 'Epoxy',
     says: 'Epoxy that has not set can make the skin allergic for good: the gloves its safety sheet names, safety glasses, fresh air, and none of it on the skin.',
     values: {},
-    source: FROM_MEMORY,
+    source: published(
+      'HSE report RR79, sheet G403 and page on dermatitis in construction; NIOSH 76-152 for eyes and air',
+    ),
+    standards: BOTH,
+  },
+  'safety.eyes': {
+    title: 'Eyes',
+    says: 'Eye protection is worn where chips fly or something caustic can splash, with side shields where things fly.',
+    values: {},
+    source: published('OSHA 29 CFR 1926.102', '(a)(1) and (a)(2)'),
     standards: BOTH,
   },
   'safety.lifting': {
@@ -52,14 +61,18 @@ export const safetyRules = ruleTable({
       turnFactor: measure(0.0032, 'times'),
     },
     source: niosh,
-    disagreement: 'The factor for turning is from memory.',
     standards: BOTH,
   },
   'safety.saw': {
     title: 'Saw',
-    says: 'The wet saw has its guard and a protected circuit; dry hands, eye and ear protection, no loose sleeves; follow its maker’s instructions.',
+    says: 'The wet saw has its guard, a protected circuit, and water on the blade all the while; dry hands, eye and ear protection, no loose sleeves; follow its maker’s instructions.',
     values: {},
-    source: FROM_MEMORY,
+    source: published(
+      'OSHA 29 CFR 1926',
+      'guard 702(i), circuit 404(b)(1), water and instructions 1153 table 1, eyes 102(a), ears 52',
+    ),
+    disagreement:
+      'Rules for other trades ask for dry hands at the plug (OSHA 29 CFR 1910.334) and no loose sleeves near moving parts (Oregon OAR 437-004-1030).',
     standards: BOTH,
   },
   'safety.heat': {
@@ -88,6 +101,13 @@ export const safetyRules = ruleTable({
     says: 'A stationary saw with its own water supply needs no respirator by the table for construction; a hand-held saw indoors needs one of protection factor {factor}.',
     values: { factor: measure(10, 'count') },
     source: published('OSHA 29 CFR 1926.1153', 'table 1'),
+    standards: NORTH_AMERICA,
+  },
+  'safety.asbestos': {
+    title: 'Asbestos in old floors',
+    says: 'Resilient floor covering and its glue in a building of 1980 or older are taken to hold asbestos until a test shows otherwise.',
+    values: {},
+    source: published('OSHA 29 CFR 1926.1101', '(g)(8)(i)'),
     standards: NORTH_AMERICA,
   },
 });

@@ -211,6 +211,14 @@ export const bestValues = [
       planOf(square(12), {}, { mortar: { bagKg } }).findings.find((one) => one.rule === 'safety.lifting')?.severity;
     expect([says(22.7), says(11)]).toEqual(['warn', 'note']);
   }),
+  check('30. A turned lift loses what the table of asymmetry prints for each 15°', 'NIOSH 94-110', () => {
+    const straight = liftLimitKg({ reachMm: 254, fromMm: 762, travelMm: 254, turnDeg: 0 });
+    const kept = [0, 15, 30, 45, 60, 75, 90, 105, 120, 135].map(
+      (turnDeg) => liftLimitKg({ reachMm: 254, fromMm: 762, travelMm: 254, turnDeg }) / straight,
+    );
+    const table = [1, 0.95, 0.9, 0.86, 0.81, 0.76, 0.71, 0.66, 0.62, 0.57];
+    kept.forEach((share, at) => expect(share).toBeCloseTo(table[at]!, 2));
+  }),
   check('30. Silica 50 and 25 µg/m³ are said on every sheet', 'OSHA 29 CFR 1926.1153', () => {
     const said = planOf(square(12)).findings.find((one) => one.rule === 'safety.silica')?.says;
     expect(said).toContain('50 µg/m³');
