@@ -2,6 +2,7 @@ import mdx from '@astrojs/mdx';
 import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 
+import { LICENCES, licences } from './site/packages/licences.mjs';
 import { offline } from './site/packages/offline.mjs';
 
 // A school may serve the site from any folder; BASE_PATH names it ('/' unless told).
@@ -13,7 +14,7 @@ export default defineConfig({
   output: 'static',
   base,
   trailingSlash: 'always',
-  integrations: [svelte(), mdx(), offline()],
+  integrations: [svelte(), mdx(), licences(), offline()],
   // Nothing is loaded from another host and nothing inline runs: the policy is part of the product.
   security: {
     csp: {
@@ -36,6 +37,7 @@ export default defineConfig({
     build: {
       // The bench's picture carries three.js and is loaded only when in view: its size has its own budget in the bench.
       chunkSizeWarningLimit: 700,
+      license: { fileName: LICENCES },
       // Astro marks MDX modules with a directive of its own; a warning for each lesson would bury a real one.
       rolldownOptions: { checks: { moduleLevelDirective: false } },
     },

@@ -6,6 +6,7 @@ import { parseArgs } from 'node:util';
 
 import { packageWords } from '../messages/en/package.ts';
 import { choiceOf, launchPage, nameOf, titleOf } from '../packages/choice.ts';
+import { LICENCES } from '../packages/licences.mjs';
 import { cmi5Structure, scorm12Manifest } from '../packages/manifests.mjs';
 import { BASE_FINDER, isText, relative, SENTINEL } from '../packages/relative.mjs';
 import { must, root } from './packages.mjs';
@@ -40,6 +41,7 @@ async function buildLaunch(folder, choice) {
     build: {
       outDir: folder,
       emptyOutDir: false,
+      license: { fileName: LICENCES },
       lib: { entry: `${root}site/packages/launch/launch.ts`, formats: ['es'], fileName: () => 'launch.js' },
     },
   });
