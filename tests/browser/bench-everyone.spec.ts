@@ -1,21 +1,11 @@
 import { expect as expectSoon, test, type Page } from '@playwright/test';
 
+import { rested, stage, told } from './parts/bench-stage.ts';
+
 /** Software graphics on a busy machine take their time. */
 const expect = expectSoon.configure({ timeout: 30_000 });
 
 const SMALL = 'bench/#bed=1&long=152&wide=152&bow=0&nw=6.35&nd=6.35&nt=6.35&do=p40_0_0';
-const stage = (page: Page): ReturnType<Page['locator']> => page.getByRole('application');
-
-interface Told {
-  pictures: number;
-  eye: { azimuthDeg: number; elevationDeg: number };
-}
-
-/** What the picture holds now; it tells when asked by an event. */
-async function told(page: Page): Promise<Told> {
-  await page.evaluate(() => dispatchEvent(new Event('bench-count')));
-  return JSON.parse((await stage(page).getAttribute('data-counts')) ?? '{}') as Told;
-}
 
 async function open(page: Page): Promise<void> {
   await page.goto(SMALL);
@@ -48,13 +38,7 @@ test.describe('the bench for everyone', () => {
     await open(page);
     await test.step('who wants no motion gets none: a view changes in one picture', async () => {
       // The machine is still being measured for a while, which draws too: from here on nothing is drawn by itself.
-      let before = await told(page);
-      await expect(async () => {
-        const last = before;
-        await page.waitForTimeout(800);
-        before = await told(page);
-        expect(before.pictures).toBe(last.pictures);
-      }).toPass();
+      const before = await rested(page);
       await stage(page).focus();
       await page.keyboard.press('4');
       await expect.poll(async () => (await told(page)).eye.azimuthDeg).toBe(78);

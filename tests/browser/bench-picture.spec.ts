@@ -1,35 +1,11 @@
 import { expect as expectSoon, test, type Page } from '@playwright/test';
 
+import { rested, stage, told } from './parts/bench-stage.ts';
+
 /** Software graphics on a busy machine take their time. */
 const expect = expectSoon.configure({ timeout: 30_000 });
 
 const SMALL = 'bench/#bed=1&long=152&wide=152&nw=6.35&nd=6.35&nt=6.35';
-const stage = (page: Page): ReturnType<Page['locator']> => page.getByRole('application');
-
-interface Counts {
-  pictures: number;
-  geometries: number;
-  textures: number;
-  eye: { distanceMm: number };
-}
-
-/** What the picture holds now; it tells when asked by an event. */
-async function counts(page: Page): Promise<Counts> {
-  await page.evaluate(() => dispatchEvent(new Event('bench-count')));
-  return JSON.parse((await stage(page).getAttribute('data-counts')) ?? '{}') as Counts;
-}
-
-/** What it holds once no picture is drawn any more: what was asked for has been drawn, and the machine been measured. */
-async function rested(page: Page): Promise<Counts> {
-  let last = await counts(page);
-  await expect(async () => {
-    const before = last;
-    await page.waitForTimeout(700);
-    last = await counts(page);
-    expect(last.pictures).toBe(before.pictures);
-  }).toPass();
-  return last;
-}
 
 /** Motion is watched elsewhere; here it would only be waited for. */
 test.use({ viewport: { width: 480, height: 420 }, contextOptions: { reducedMotion: 'reduce' } });
@@ -50,7 +26,7 @@ test('the picture of the bench: on demand, by keys, wheel, trowel and pointer, a
     await stage(page).focus();
     await page.keyboard.press('ArrowLeft');
     await page.keyboard.press('3');
-    await expect.poll(async () => (await counts(page)).pictures).toBeGreaterThan(still.pictures);
+    await expect.poll(async () => (await told(page)).pictures).toBeGreaterThan(still.pictures);
   });
   await test.step('the wheel scrolls the page and does not zoom the picture', async () => {
     const before = await rested(page);
@@ -59,7 +35,7 @@ test('the picture of the bench: on demand, by keys, wheel, trowel and pointer, a
     const top = await page.evaluate(() => scrollY);
     await page.mouse.wheel(0, 400);
     await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThan(top + 100);
-    expect((await counts(page)).eye.distanceMm).toBe(before.eye.distanceMm);
+    expect((await told(page)).eye.distanceMm).toBe(before.eye.distanceMm);
   });
   const middle = async (): Promise<[number, number]> => {
     await stage(page).evaluate((box) => box.scrollIntoView({ block: 'center' }));
@@ -101,9 +77,9 @@ test('the picture of the bench: on demand, by keys, wheel, trowel and pointer, a
     });
     await expect(page.getByText('The graphics were interrupted')).toBeVisible();
     await expect(page.getByText('The graphics were interrupted')).toBeHidden();
-    const before = await counts(page);
+    const before = await told(page);
     await stage(page).focus();
     await page.keyboard.press('ArrowRight');
-    await expect.poll(async () => (await counts(page)).pictures).toBeGreaterThan(before.pictures);
+    await expect.poll(async () => (await told(page)).pictures).toBeGreaterThan(before.pictures);
   });
 });

@@ -1,25 +1,16 @@
 import { expect as expectSoon, test, type CDPSession, type Page } from '@playwright/test';
 
+import { stage, told, type Told } from './parts/bench-stage.ts';
+
 /** Software graphics on a busy machine take their time. */
 const expect = expectSoon.configure({ timeout: 20_000 });
 
 const SMALL = 'bench/#bed=1&long=152&wide=152&nw=6.35&nd=6.35&nt=6.35&do=p40_0_0';
 type Spot = [x: number, y: number];
 
-interface Seen {
-  azimuthDeg: number;
-  elevationDeg: number;
-  distanceMm: number;
-}
-
-const stage = (page: Page): ReturnType<Page['locator']> => page.getByRole('application');
 const scrolled = (page: Page): Promise<number> => page.evaluate(() => scrollY);
 
-/** Where the eye stands; the picture tells when asked. */
-async function eye(page: Page): Promise<Seen> {
-  await page.evaluate(() => dispatchEvent(new Event('bench-count')));
-  return (JSON.parse((await stage(page).getAttribute('data-counts')) ?? '{}') as { eye: Seen }).eye;
-}
+const eye = async (page: Page): Promise<Told['eye']> => (await told(page)).eye;
 
 /** Fingers that go down, along their paths together, and up. */
 async function fingers(hand: CDPSession, paths: Spot[][]): Promise<void> {
