@@ -4,7 +4,7 @@ import { FIRST_POCKET } from './label-voids.ts';
 import type { Bed } from './bed.ts';
 import { contactOf, coverage, transferOf } from './contact.ts';
 import { type BedGrid, FRESH, OPEN } from './grid.ts';
-import { bedSlope, freshSlope, type Slope } from './lean.ts';
+import { bedSlope, drifted, freshSlope, type Slope } from './lean.ts';
 import { type BedFrame, type BedSetup, CELL_STATE, type CellState } from './types.ts';
 
 const DEGREES = 57.29577951308232;
@@ -90,5 +90,6 @@ export function bedFrame(bed: Bed, action: number, offsetMm: [number, number] = 
     tiltDeg: [bed.slopeX * DEGREES, bed.slopeY * DEGREES],
     loadN: bed.load.forceN,
     ...leaning(bedSlope(bed)),
+    ...drifted(bed),
   };
 }

@@ -114,6 +114,10 @@ export function smear(bed: LeaningBed, contactBeforeMm2: number): void {
   if (bed.lean && bed.load.contactMm2 > contactBeforeMm2) bed.lean.share *= contactBeforeMm2 / bed.load.contactMm2;
 }
 
+/** How far the tile went aside over leaning ridges, mm along x and y; nothing to say where none lean. */
+export const drifted = ({ lean }: Pick<LeaningBed, 'lean'>): { driftMm?: [x: number, y: number] } =>
+  lean ? { driftMm: [lean.driftMm * lean.towards[0], lean.driftMm * lean.towards[1]] } : {};
+
 /** How ridges lean along x and y, run over rise. */
 export type Slope = [x: number, y: number];
 

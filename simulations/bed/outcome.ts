@@ -2,6 +2,7 @@ import { FIRST_POCKET } from './label-voids.ts';
 import { type Bed, massError } from './bed.ts';
 import { eachContact } from './contact.ts';
 import { EMPTY, OPEN, TOUCHED } from './grid.ts';
+import { drifted } from './lean.ts';
 import { pieceAt } from './pieces.ts';
 import type { AirPocket, BedResult, HistoryEntry } from './types.ts';
 import { NEAR_MM, voidFigures } from './voids.ts';
@@ -83,10 +84,6 @@ function coverageByPiece(bed: Bed): { pieceCoverage?: number[] } {
   eachContact(bed, (_n, x, y, _contact, bonded) => means[piece(x, y)]?.add(bonded));
   return { pieceCoverage: means.map((mean) => mean.value) };
 }
-
-/** How far the tile went aside over leaning ridges; nothing to say where none lean. */
-const drifted = ({ lean }: Bed): { driftMm?: [number, number] } =>
-  lean ? { driftMm: [lean.driftMm * lean.towards[0], lean.driftMm * lean.towards[1]] } : {};
 
 /** All figures of a bed as it lies; call after a measure. */
 export function outcome(bed: Bed, history: HistoryEntry[], loadN: number): BedResult {

@@ -205,6 +205,8 @@ export interface BedFrame {
   state: Uint8Array;
   /** How ridges lean along x and y, run over rise (the columns stand upright); only with a slanted notch. */
   leanSlope?: [number, number];
+  /** How far the tile, and the bed with it, has gone aside over its ridges' feet, mm along x and y; only with a slanted notch. */
+  driftMm?: [number, number];
   /** After a lift: mortar that came up with the tile and that stayed on the floor, mm; the bed before stands above. */
   onTileMm?: Float32Array;
   onFloorMm?: Float32Array;
