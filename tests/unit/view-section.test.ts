@@ -1,6 +1,5 @@
 import { CELL_STATE } from '@sim/bed/types.ts';
-import { leaningOf, widened } from '@sim/view/scene/leaning.ts';
-import { asideIn, figuresOf, profileOf, stretches, wallIn } from '@sim/view/section/profile.ts';
+import { figuresOf, profileOf, stretches, wallIn } from '@sim/view/section/profile.ts';
 import { sectionScale } from '@sim/view/section/scale.ts';
 import { describe, expect, test } from 'vitest';
 
@@ -58,26 +57,6 @@ describe('section', () => {
     const slope = ridge([0, 1, 2, 3, 2, 1, 0]);
     expect([slope(1, -1), slope(5, 1)]).toEqual([null, null]);
     expect(ridge([0, 2, 0])(1, 1)).toBeNull();
-  });
-
-  test('ridges that lean are told by axis', () => {
-    const leaning = { ...frame, leanSlope: [-0.5, 0.1] as [number, number] };
-    expect(profileOf(leaning, { along: 'length', atMm: 0 }).aside).toBe(-0.5);
-    expect(profileOf(leaning, { along: 'width', atMm: 0 }).aside).toBe(0.1);
-    expect(profileOf(frame, { along: 'length', atMm: 0 }).aside).toBe(0);
-  });
-
-  test('a leaning ridge stands aside by its height, in the cut and in the picture; squeeze-up stands upright', () => {
-    const laid = drawnFrame(['.bo'], { leanSlope: [0.5, 0] });
-    laid.mortarMm[0] = 4;
-    laid.floorMm.fill(1);
-    const aside = asideIn(profileOf(laid, { along: 'length', atMm: 0 }));
-    expect([aside(1, 1), aside(1, 4), aside(0, 5)]).toEqual([0, 1.5, 0]);
-    const tops = laid.mortarMm.map((height) => height + 1);
-    expect(leaningOf(laid, tops)).toEqual({ slope: [0.5, 0], highMm: Float32Array.of(0, 3, 0.5) });
-    expect(leaningOf(frame, tops)).toBeNull();
-    // A flank is drawn down to its foot in the cell beside the ridge.
-    expect([...widened(Uint8Array.of(0, 0, 0, 0, 1, 0, 0, 0, 0), 3)]).toEqual([0, 1, 0, 1, 1, 1, 0, 1, 0]);
   });
 
   test('heights are drawn true, or by a whole factor that is told', () => {

@@ -8,7 +8,7 @@ import type { Cut } from '../section/profile.ts';
 import { makeAirColumns } from './air-columns.ts';
 import { makeCutFace } from './cut-face.ts';
 import { fieldMesh } from './field-mesh.ts';
-import { leaningOf, widened } from './leaning.ts';
+import { backLeaning, floorLeaning, widened } from './leaning.ts';
 import { mortarMaterial } from './mortar-material.ts';
 import { makeNeighbours } from './neighbours.ts';
 import { strideFor, type Quality } from './quality.ts';
@@ -58,6 +58,8 @@ interface Held {
 }
 
 const TURN_CLEAR_MM = 16;
+/** How far a mesh without mortar dips under the surface that it lies on. */
+const DIP_MM = 0.6;
 
 /** One bed as a picture: slab, mortar, tile with what sticks to it, trowel, cut. */
 export function makeBedModel(first: ViewPalette): BedModel {
@@ -111,9 +113,9 @@ export function makeBedModel(first: ViewPalette): BedModel {
       heights[cell] = frame.floorMm[cell]! + Math.min(mortar[cell]!, most);
       present[cell] = mortar[cell]! > 0.02 ? 1 : 0;
       // Bare floor: the mesh dips under the slab, which then shows without a fight between two surfaces.
-      if (present[cell] === 0) heights[cell] = frame.floorMm[cell]! - 0.6;
+      if (present[cell] === 0) heights[cell] = frame.floorMm[cell]! - DIP_MM;
     }
-    const leaning = leaningOf(frame, heights);
+    const leaning = floorLeaning(frame);
     shadeHeights(floorShade, leaning ? widened(present, frame.columns) : present);
     floorField.show(floorShade, frame.originMm, leaning);
   };
@@ -122,6 +124,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
     tileShade = field(tileShade, frame);
     const { heights } = tileShade;
     const present = new Uint8Array(heights.length);
+    const leaning = backLeaning(frame);
     for (let row = 0; row < frame.rows; row++) {
       for (let column = 0; column < frame.columns; column++) {
         const cell = row * frame.columns + column;
@@ -130,14 +133,20 @@ export function makeBedModel(first: ViewPalette): BedModel {
         const taken = onTile[cell]!;
         present[cell] = taken > 0 ? 1 : 0;
         heights[cell] = taken - (Number.isNaN(frame.gapMm[cell]!) ? 0 : back(x, y));
+        // Beside a leaning flank the mesh dips into the tile, as it does into the slab beside a ridge on the floor.
+        if (leaning && taken === 0) heights[cell]! -= DIP_MM;
       }
     }
-    shadeHeights(tileShade, present);
-    tileField.show(tileShade, [frame.originMm[0] - frame.offsetMm[0], frame.originMm[1] - frame.offsetMm[1]]);
+    shadeHeights(tileShade, leaning ? widened(present, frame.columns) : present);
+    const origin: [number, number] = [frame.originMm[0] - frame.offsetMm[0], frame.originMm[1] - frame.offsetMm[1]];
+    tileField.show(tileShade, origin, leaning);
   };
 
   const stand = (): void => {
     hinge.visible = tileShown;
+    const [driftX, driftY] = held?.frame.driftMm ?? [0, 0];
+    // The tile and what sticks to it stand still in the picture: as far as they have gone aside, the floor lies back.
+    slab.group.position.set(-driftX, 0, driftY);
     beside.group.visible = false;
     air.group.visible = false;
     if (!held) return;
@@ -180,7 +189,8 @@ export function makeBedModel(first: ViewPalette): BedModel {
     }
     const { setup, frame, pulled } = held;
     face.show({
-      frame: pulled ? { ...frame, mortarMm: tearBed(frame).onFloor } : frame,
+      frame,
+      ...(pulled && { standsMm: tearBed(frame).onFloor }),
       cut,
       plan: slabPlan(setup.tile.lengthMm, setup.tile.widthMm),
       tileMm: tileShown && down && isLaid(frame) ? setup.tile.thicknessMm : 0,

@@ -14,7 +14,8 @@ import {
 
 import { CELL_STATE, type BedFrame } from '../../bed/types.ts';
 import type { ViewPalette } from '../palette.ts';
-import { asideIn, profileOf, type Cut, type Profile } from '../section/profile.ts';
+import { profileOf, uprightIn, type Cut, type Profile } from '../section/profile.ts';
+import type { Point, Region } from '../section/region.ts';
 import type { Stuff } from '../section/textures.ts';
 import { floorAt, type SlabPlan } from './slab-plan.ts';
 import { stuffTexture, SWATCH_MM } from './swatches.ts';
@@ -22,6 +23,8 @@ import { stuffTexture, SWATCH_MM } from './swatches.ts';
 /** What the cut goes through. */
 export interface CutThrough {
   frame: BedFrame;
+  /** What is left of each column on the floor, mm, where the mortar has parted. */
+  standsMm?: Float32Array;
   cut: Cut;
   plan: SlabPlan;
   /** The tile's thickness where it lies on the bed; 0 where it is lifted away. */
@@ -73,30 +76,43 @@ function fillStrip(
   low: (step: number) => number,
   high: (step: number) => number,
   holds: (step: number) => boolean,
-  aside: (step: number, height: number) => number = () => 0,
 ): Strip {
   const strip: Strip = { places: [], uvs: [], lines: [] };
   const half = profile.cellMm / 2;
   for (let step = 0; step < profile.placeMm.length; step++) {
     if (!holds(step)) continue;
     const at = profile.placeMm[step]!;
-    const leant: Place = (along, height) => place(along + aside(step, height), height);
-    addColumn(strip, leant, at - half, at + half, [low(step), low(step)], [high(step), high(step)]);
-    strip.lines.push(...leant(at - half, high(step)), ...leant(at + half, high(step)));
+    addColumn(strip, place, at - half, at + half, [low(step), low(step)], [high(step), high(step)]);
+    strip.lines.push(...place(at - half, high(step)), ...place(at + half, high(step)));
     if (step + 1 < profile.placeMm.length && holds(step + 1)) {
-      const next = high(step + 1);
-      strip.lines.push(...leant(at + half, high(step)), ...place(at + half + aside(step + 1, next), next));
+      strip.lines.push(...place(at + half, high(step)), ...place(at + half, high(step + 1)));
     }
   }
   return strip;
 }
 
+/** Adds the pieces of a region and its edges to a strip. */
+function addRegion(strip: Strip, { pieces, edges }: Region, place: Place): void {
+  const corner = ([along, height]: Point): void => {
+    strip.places.push(...place(along, height));
+    strip.uvs.push(along / SWATCH_MM, height / SWATCH_MM);
+  };
+  for (const piece of pieces)
+    for (let n = 1; n + 1 < piece.length; n++) [piece[0]!, piece[n]!, piece[n + 1]!].forEach(corner);
+  for (const [from, to] of edges) strip.lines.push(...place(...from), ...place(...to));
+}
+
 function slabStrip(through: CutThrough, place: Place): Strip {
   const { frame, cut, plan } = through;
   const strip: Strip = { places: [], uvs: [], lines: [] };
-  const [from, to] = cut.along === 'length' ? [plan.left, plan.right] : [plan.near, plan.far];
+  const [driftX, driftY] = frame.driftMm ?? [0, 0];
+  // The floor lies as far back as the tile has drifted over it.
+  const [from, to] =
+    cut.along === 'length' ? [plan.left - driftX, plan.right - driftX] : [plan.near - driftY, plan.far - driftY];
   const floor = (along: number): number =>
-    cut.along === 'length' ? floorAt(frame, along, cut.atMm) : floorAt(frame, cut.atMm, along);
+    cut.along === 'length'
+      ? floorAt(frame, along + driftX, cut.atMm + driftY)
+      : floorAt(frame, cut.atMm + driftX, along + driftY);
   const count = 96;
   for (let n = 0; n < count; n++) {
     const a = from + ((to - from) * n) / count;
@@ -142,8 +158,8 @@ export function makeCutFace(first: ViewPalette): CutFace {
       group.visible = false;
     },
     show: (through) => {
-      const { frame, cut, tileMm } = through;
-      const profile = profileOf(frame, cut);
+      const { frame, cut, tileMm, standsMm } = through;
+      const profile = profileOf(frame, cut, standsMm);
       // A hair in front of the clipped surfaces.
       const clear = 0.02;
       const place: Place =
@@ -153,12 +169,27 @@ export function makeCutFace(first: ViewPalette): CutFace {
       const floor = (step: number): number => profile.floorMm[step]!;
       const mortar = (step: number): number => profile.mortarMm[step]!;
       const under = (step: number): number => profile.undersideMm[step]!;
+      const upright = uprightIn(profile);
       const laid = (step: number): boolean => tileMm > 0 && !Number.isNaN(under(step));
+      const shutIn = (step: number): boolean =>
+        upright(step) && laid(step) && profile.state[step] === CELL_STATE.trapped;
+      const ridges = fillStrip(
+        profile,
+        place,
+        floor,
+        mortar,
+        (step) => upright(step) && mortar(step) > floor(step) + 1e-3,
+      );
+      const air = fillStrip(profile, place, mortar, under, shutIn);
+      if (profile.leaning) {
+        addRegion(ridges, profile.leaning.mortar, place);
+        if (tileMm > 0) addRegion(air, profile.leaning.air, place);
+      }
       const strips = [
         slabStrip(through, place),
-        fillStrip(profile, place, floor, mortar, (step) => mortar(step) > floor(step) + 1e-3, asideIn(profile)),
+        ridges,
         fillStrip(profile, place, under, (step) => under(step) + tileMm, laid),
-        fillStrip(profile, place, mortar, under, (step) => laid(step) && profile.state[step] === CELL_STATE.trapped),
+        air,
       ];
       drop();
       strips.forEach((strip, n) => {

@@ -13,7 +13,7 @@ import {
   type MeshStandardMaterial,
 } from 'three';
 
-import type { Leaning } from './leaning.ts';
+import type { FieldLeaning } from './leaning.ts';
 import { mortarShadow, type MortarUniforms } from './mortar-material.ts';
 import type { ShadedField } from './shade-heights.ts';
 
@@ -21,7 +21,7 @@ import type { ShadedField } from './shade-heights.ts';
 export interface FieldMesh {
   mesh: Mesh<BufferGeometry, MeshStandardMaterial>;
   /** Puts new heights and shading on the machine's graphics; `origin` is the centre of cell (0,0), mm. */
-  show: (field: ShadedField, origin: [number, number], leaning?: Leaning | null) => void;
+  show: (field: ShadedField, origin: [number, number], leaning?: FieldLeaning | null) => void;
   /** Cells between two vertices: 1 draws every cell. */
   setStride: (stride: number) => void;
   dispose: () => void;
@@ -74,6 +74,16 @@ function heightTexture(heights: Float32Array, columns: number, rows: number): Da
   return texture;
 }
 
+/** A yes or a no for the vertices, a texel a cell. */
+function flagTexture(flags: Uint8Array, columns: number, rows: number): DataTexture {
+  const full = flags.map((flag) => flag * 255);
+  const texture = new DataTexture(full, columns, rows, RedFormat, UnsignedByteType);
+  texture.minFilter = NearestFilter;
+  texture.magFilter = NearestFilter;
+  texture.needsUpdate = true;
+  return texture;
+}
+
 /** Makes the mesh; nothing is drawn until the first `show`. */
 export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUniforms): FieldMesh {
   const mesh = new Mesh(new BufferGeometry(), material);
@@ -88,7 +98,7 @@ export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUnifor
   let leans: DataTexture | null = null;
   let stride = 1;
   let shape = '';
-  let last: { field: ShadedField; origin: [number, number]; leaning: Leaning | null } | null = null;
+  let last: { field: ShadedField; origin: [number, number]; leaning: FieldLeaning | null } | null = null;
 
   const drop = (): void => {
     heights?.dispose();
@@ -111,13 +121,14 @@ export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUnifor
     uniforms.bedSizeMm.value = [field.columns * field.cellMm, field.rows * field.cellMm];
   };
 
-  const lean = ({ columns, rows }: ShadedField, leaning: Leaning | null): void => {
+  const lean = ({ columns, rows }: ShadedField, leaning: FieldLeaning | null): void => {
     uniforms.bedLean.value = leaning ? leaning.slope : [0, 0];
+    uniforms.bedLeanAt.value = leaning ? leaning.atMm : 0;
     leans?.dispose();
-    leans = leaning && heightTexture(leaning.highMm, columns, rows);
+    leans = leaning && flagTexture(leaning.leans, columns, rows);
     uniforms.bedLeaning.value = leans;
   };
-  const show = (field: ShadedField, origin: [number, number], leaning: Leaning | null = null): void => {
+  const show = (field: ShadedField, origin: [number, number], leaning: FieldLeaning | null = null): void => {
     const key = `${field.columns} ${field.rows} ${field.cellMm} ${origin[0]} ${origin[1]} ${stride}`;
     if (key !== shape || last?.field !== field) {
       shape = key;

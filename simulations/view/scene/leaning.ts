@@ -1,23 +1,28 @@
 import type { BedFrame } from '../../bed/types.ts';
-import { isLaid } from '../laid.ts';
+import { leaningOf, leansIn, type Leaning } from '../leaning.ts';
 
-/** Ridges that lean: run over rise along both axes, and how much of each column leans, mm. */
-export interface Leaning {
-  slope: [number, number];
-  highMm: Float32Array;
+/** How a height field is drawn leaning, its heights mm over whatever it lies on, and which of its cells lean (1 or 0). */
+export interface FieldLeaning extends Leaning {
+  leans: Uint8Array;
+}
+
+/** How the mortar on the floor leans; null where it stands upright. */
+export function floorLeaning(frame: BedFrame): FieldLeaning | null {
+  const leaning = leaningOf(frame);
+  if (!leaning) return null;
+  const holds = leansIn(frame);
+  return { ...leaning, leans: frame.state.map((_, cell) => (holds(cell) ? 1 : 0)) };
 }
 
 /**
- * How ridges lean in a frame; null where none do. What was squeezed out beside a laid tile stands upright.
- * @param heights top of each column over the floor's mean plane, mm
+ * How the mortar on a pulled tile's back leans, its heights counted from the back into the bed; null where it stands
+ * upright. It is the upper part of the same ridges: rooted where they touched the back, and going against the lean the
+ * farther it hangs down. Turned over, the tile shows it so by itself.
  */
-export function leaningOf(frame: BedFrame, heights: Float32Array): Leaning | null {
-  const { leanSlope, gapMm, floorMm } = frame;
-  if (!leanSlope) return null;
-  const laid = isLaid(frame);
-  const high = (height: number, cell: number): number =>
-    laid && Number.isNaN(gapMm[cell]!) ? 0 : Math.max(0, height - floorMm[cell]!);
-  return { slope: leanSlope, highMm: heights.map(high) };
+export function backLeaning({ leanSlope, state }: BedFrame): FieldLeaning | null {
+  return leanSlope
+    ? { slope: [-leanSlope[0], -leanSlope[1]], atMm: 0, leans: new Uint8Array(state.length).fill(1) }
+    : null;
 }
 
 /** Cells with mortar and those beside them: the flank of a leaning ridge is drawn whole, down to its foot. */

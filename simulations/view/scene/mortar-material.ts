@@ -10,7 +10,9 @@ export interface MortarUniforms {
   bedTorn: IUniform<number>;
   /** How ridges lean along the field's two axes, run over rise. */
   bedLean: IUniform<[number, number]>;
-  /** How much of each column leans, mm: its height over the floor, or nothing. Null where no ridge leans. */
+  /** The height at which what leans is at its place, mm. */
+  bedLeanAt: IUniform<number>;
+  /** Which cells lean: full or nothing. Null where no ridge leans. */
   bedLeaning: IUniform<DataTexture | null>;
 }
 
@@ -25,6 +27,7 @@ export function mortarMaterial(colour: string): { material: MeshStandardMaterial
     bedGrain: { value: 1 },
     bedTorn: { value: 0 },
     bedLean: { value: [0, 0] },
+    bedLeanAt: { value: 0 },
     bedLeaning: { value: null },
   };
   const material = new MeshStandardMaterial({ color: new Color(colour), roughness: 0.48, metalness: 0 });
@@ -47,7 +50,7 @@ export function mortarMaterial(colour: string): { material: MeshStandardMaterial
   return { material, uniforms };
 }
 
-/** The place on the bed goes to the fragments, and what leans is sheared aside by its height over the floor. */
+/** The place on the bed goes to the fragments, and what leans is sheared aside by its height. */
 const withPlaceOnBed = (vertexShader: string): string =>
   vertexShader
     .replace('#include <common>', `#include <common>\n${VERTEX_HEAD}`)
@@ -59,8 +62,8 @@ export function mortarShadow(uniforms: MortarUniforms): MeshDepthMaterial {
   const material = new MeshDepthMaterial();
   material.customProgramCacheKey = () => 'shadow of wet mortar';
   material.onBeforeCompile = (shader) => {
-    const { bedShade, bedLean, bedLeaning } = uniforms;
-    Object.assign(shader.uniforms, { bedShade, bedLean, bedLeaning });
+    const { bedShade, bedLean, bedLeanAt, bedLeaning } = uniforms;
+    Object.assign(shader.uniforms, { bedShade, bedLean, bedLeanAt, bedLeaning });
     shader.vertexShader = withPlaceOnBed(shader.vertexShader);
     shader.fragmentShader = shader.fragmentShader
       .replace('#include <common>', '#include <common>\nuniform sampler2D bedShade;\nvarying vec2 vBedUv;')
@@ -74,6 +77,7 @@ export function mortarShadow(uniforms: MortarUniforms): MeshDepthMaterial {
 
 const VERTEX_HEAD = /* glsl */ `
 uniform vec2 bedLean;
+uniform float bedLeanAt;
 uniform sampler2D bedLeaning;
 varying vec2 vBedUv;
 varying vec2 vBedLean;
@@ -81,9 +85,8 @@ varying vec2 vBedLean;
 
 const VERTEX_PLACE = /* glsl */ `
 #include <displacementmap_vertex>
-float bedLeans = bedLean == vec2(0.0) ? 0.0 : texture2D(bedLeaning, uv).x;
-vBedLean = bedLeans > 0.0 ? bedLean : vec2(0.0);
-transformed.xz += bedLeans * vec2(bedLean.x, -bedLean.y);
+vBedLean = bedLean != vec2(0.0) && texture2D(bedLeaning, uv).x > 0.5 ? bedLean : vec2(0.0);
+transformed.xz += (transformed.y - bedLeanAt) * vec2(vBedLean.x, -vBedLean.y);
 `;
 
 const FRAGMENT_HEAD = /* glsl */ `

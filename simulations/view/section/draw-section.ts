@@ -1,7 +1,8 @@
 import { CELL_STATE } from '../../bed/types.ts';
 import type { Pen } from '../map/draw-map.ts';
 import type { ViewPalette } from '../palette.ts';
-import { asideIn, type Profile, type Wall, wallIn } from './profile.ts';
+import { type Profile, uprightIn, type Wall, wallIn } from './profile.ts';
+import type { Region } from './region.ts';
 import { sectionScale, type SectionScale, type SectionView } from './scale.ts';
 import { stuffPattern, type Stuff } from './textures.ts';
 
@@ -21,20 +22,9 @@ interface Sheet {
   dot: number;
 }
 
-/** How far what stands at a height over a step lies aside, mm. */
-type Aside = (step: number, height: number) => number;
-const upright: Aside = () => 0;
-
 /** Where the upper edge of a run ends inside its last cell; nothing where it goes on level to that cell's side. */
 type Walls = (step: number, outward: -1 | 1) => Wall | null;
 const none: Walls = () => null;
-
-/** How an edge lies and ends. */
-interface Shape {
-  aside: Aside;
-  walls: Walls;
-}
-const plain: Shape = { aside: upright, walls: none };
 
 /** The upper edge of a run of cells from side to side: cell, place in it and height. */
 function crest(
@@ -69,12 +59,12 @@ function band(
   lower: (step: number) => number,
   upper: (step: number) => number,
   holds: (step: number) => boolean,
-  { aside, walls }: Shape = plain,
+  walls: Walls = none,
 ): void {
   const { pen, scale, drawing } = sheet;
   const { placeMm, cellMm } = drawing.profile;
   const to = (at: number, off: number, height: number): [number, number] => [
-    scale.x(placeMm[at]! + off + aside(at, height)),
+    scale.x(placeMm[at]! + off),
     scale.y(height),
   ];
   pen.beginPath();
@@ -104,7 +94,7 @@ function edge(
   holds: (step: number) => boolean,
   colour: string,
   thick: number,
-  { aside, walls }: Shape = plain,
+  walls: Walls = none,
 ): void {
   const { pen, scale, drawing, dot } = sheet;
   const { placeMm, cellMm } = drawing.profile;
@@ -114,7 +104,7 @@ function edge(
   pen.beginPath();
   for (const run of runs(placeMm.length, holds))
     crest(run, height, walls, cellMm / 2).forEach(([at, off, high], place) => {
-      const x = scale.x(placeMm[at]! + off + aside(at, high));
+      const x = scale.x(placeMm[at]! + off);
       if (place === 0) pen.moveTo(x, scale.y(high));
       else pen.lineTo(x, scale.y(high));
     });
@@ -134,7 +124,40 @@ function drawFloor(sheet: Sheet, profile: Profile): void {
   edge(sheet, (step) => profile.floorMm[step]!, all, palette.ink, 1.2);
 }
 
+/** A path round the pieces of a region. */
+function trace({ pen, scale }: Sheet, { pieces }: Region): void {
+  pen.beginPath();
+  for (const piece of pieces) {
+    piece.forEach(([place, height], n) => {
+      if (n === 0) pen.moveTo(scale.x(place), scale.y(height));
+      else pen.lineTo(scale.x(place), scale.y(height));
+    });
+    pen.closePath();
+  }
+}
+
+/** What leans: its stuff, and its edges where they are given a colour. */
+function drawRegion(sheet: Sheet, region: Region, stuff: Stuff, colour?: string): void {
+  const { pen, scale, dot } = sheet;
+  trace(sheet, region);
+  fill(sheet, stuff);
+  if (!colour) return;
+  pen.strokeStyle = colour;
+  pen.lineWidth = dot;
+  pen.lineCap = 'round';
+  pen.beginPath();
+  for (const [from, to] of region.edges) {
+    pen.moveTo(scale.x(from[0]), scale.y(from[1]));
+    pen.lineTo(scale.x(to[0]), scale.y(to[1]));
+  }
+  pen.stroke();
+}
+
 function drawAir(sheet: Sheet, profile: Profile): void {
+  if (profile.leaning) {
+    drawRegion(sheet, profile.leaning.air, 'air');
+    return;
+  }
   const trapped = (step: number): boolean => profile.state[step] === CELL_STATE.trapped;
   band(
     sheet,
@@ -147,17 +170,19 @@ function drawAir(sheet: Sheet, profile: Profile): void {
 
 function drawMortar(sheet: Sheet, profile: Profile): void {
   const { palette } = sheet.drawing;
-  const has = (step: number): boolean => profile.mortarMm[step]! > profile.floorMm[step]! + 1e-3;
-  const shape = { aside: asideIn(profile), walls: wallIn(profile) };
+  const upright = uprightIn(profile);
+  const has = (step: number): boolean => upright(step) && profile.mortarMm[step]! > profile.floorMm[step]! + 1e-3;
+  const walls = wallIn(profile);
+  if (profile.leaning) drawRegion(sheet, profile.leaning.mortar, 'mortar', palette.mortarDark);
   band(
     sheet,
     (step) => profile.floorMm[step]!,
     (step) => profile.mortarMm[step]!,
     has,
-    shape,
+    walls,
   );
   fill(sheet, 'mortar');
-  edge(sheet, (step) => profile.mortarMm[step]!, has, palette.mortarDark, 1, shape);
+  edge(sheet, (step) => profile.mortarMm[step]!, has, palette.mortarDark, 1, walls);
 }
 
 function drawTile(sheet: Sheet, profile: Profile): void {

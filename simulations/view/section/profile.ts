@@ -1,4 +1,5 @@
 import { CELL_STATE, type BedFrame } from '../../bed/types.ts';
+import { leaningCut, type LeaningCut } from './leaning-cut.ts';
 
 /** Where the bed is cut: a plane across the given axis, through the frame. */
 export interface Cut {
@@ -22,15 +23,18 @@ export interface Profile {
   undersideMm: Float64Array;
   state: Uint8Array;
   cellMm: number;
-  /** How far mortar lies aside along the section for each mm it stands over the floor: ridges that lean. */
-  aside: number;
+  /** What the plane meets of ridges that lean, in place of the columns under the tile; null where none lean. */
+  leaning: LeaningCut | null;
 }
 
-/** How far aside what stands at a height over a step of a section lies, mm. What was squeezed out beside a laid tile stands upright. */
-export function asideIn(profile: Profile): (step: number, height: number) => number {
-  const laid = profile.undersideMm.some((height) => !Number.isNaN(height));
-  return (step, height) =>
-    laid && Number.isNaN(profile.undersideMm[step]!) ? 0 : profile.aside * (height - profile.floorMm[step]!);
+/** Whether a tile lies over any part of a section. */
+const isUnderTile = ({ undersideMm }: Profile): boolean => undersideMm.some((height) => !Number.isNaN(height));
+
+/** Which steps of a section are drawn as upright columns: all, or beside leaning ridges what was squeezed out beside the tile. */
+export function uprightIn(profile: Profile): (step: number) => boolean {
+  const { leaning, undersideMm } = profile;
+  if (!leaning) return () => true;
+  return isUnderTile(profile) ? (step) => Number.isNaN(undersideMm[step]!) : () => false;
 }
 
 /** Height beyond which a cell is no wall's but a slope's, as a share of the ridge behind it. */
@@ -65,8 +69,11 @@ export interface Stretch {
   toMm: number;
 }
 
-/** Reads the section out of a frame; a plane outside the frame is taken at its nearest row of cells. */
-export function profileOf(frame: BedFrame, cut: Cut): Profile {
+/**
+ * Reads the section out of a frame; a plane outside the frame is taken at its nearest row of cells.
+ * @param standsMm what is left of each column, where the mortar has parted
+ */
+export function profileOf(frame: BedFrame, cut: Cut, standsMm: Float32Array = frame.mortarMm): Profile {
   const lengthwise = cut.along === 'length';
   const count = lengthwise ? frame.columns : frame.rows;
   const lines = lengthwise ? frame.rows : frame.columns;
@@ -81,7 +88,7 @@ export function profileOf(frame: BedFrame, cut: Cut): Profile {
     undersideMm: new Float64Array(count),
     state: new Uint8Array(count),
     cellMm: frame.cellMm,
-    aside: frame.leanSlope?.[lengthwise ? 0 : 1] ?? 0,
+    leaning: leaningCut(frame, { lengthwise, line: held }, standsMm),
   };
   for (let step = 0; step < count; step++) {
     const cell = lengthwise ? held * frame.columns + step : step * frame.columns + held;
@@ -89,7 +96,7 @@ export function profileOf(frame: BedFrame, cut: Cut): Profile {
     const gap = frame.gapMm[cell]!;
     profile.placeMm[step] = start + step * frame.cellMm;
     profile.floorMm[step] = floor;
-    profile.mortarMm[step] = floor + Math.min(frame.mortarMm[cell]!, Number.isNaN(gap) ? Infinity : gap);
+    profile.mortarMm[step] = floor + Math.min(standsMm[cell]!, Number.isNaN(gap) ? Infinity : gap);
     profile.undersideMm[step] = floor + gap;
     profile.state[step] = frame.state[cell]!;
   }
@@ -159,7 +166,7 @@ export function figuresOf(profile: Profile): SectionFigures {
   let max = -Infinity;
   let bonded = 0;
   let tallest = 0;
-  const laid = profile.undersideMm.some((height) => !Number.isNaN(height));
+  const laid = isUnderTile(profile);
   for (let step = 0; step < profile.placeMm.length; step++) {
     // Beside a laid tile stands squeeze-up, not a ridge.
     if (!laid || !Number.isNaN(profile.undersideMm[step]!))
@@ -175,8 +182,8 @@ export function figuresOf(profile: Profile): SectionFigures {
   const air = stretches(profile).filter(({ state }) => state === CELL_STATE.open || state === CELL_STATE.trapped);
   return {
     gap: count > 0 ? { mean: sum / count, min, max } : { mean: NaN, min: NaN, max: NaN },
-    ridges: countRidges(profile, tallest, laid),
-    tallestMm: tallest,
+    ridges: profile.leaning?.ridges ?? countRidges(profile, tallest, laid),
+    tallestMm: profile.leaning?.tallestMm ?? tallest,
     bondedShare: count > 0 ? bonded / count : 0,
     openRuns: air.filter(({ state }) => state === CELL_STATE.open).length,
     trappedRuns: air.filter(({ state }) => state === CELL_STATE.trapped).length,

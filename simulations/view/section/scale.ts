@@ -29,10 +29,10 @@ const NEAT_FACTORS = [8, 6, 5, 4, 3, 2, 1];
 function extent(view: SectionView): [number, number] {
   let low = Infinity;
   let high = -Infinity;
-  const { floorMm, mortarMm, undersideMm } = view.profile;
+  const { floorMm, mortarMm, undersideMm, leaning } = view.profile;
   for (let step = 0; step < floorMm.length; step++) {
     low = Math.min(low, floorMm[step]!);
-    high = Math.max(high, mortarMm[step]!);
+    high = Math.max(high, mortarMm[step]!, floorMm[step]! + (leaning?.tallestMm ?? 0));
     const underside = undersideMm[step]!;
     if (!Number.isNaN(underside)) high = Math.max(high, underside + view.thicknessMm);
   }

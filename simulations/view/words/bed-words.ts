@@ -22,6 +22,8 @@ export interface BedWords {
     bonded: (share: string) => string;
     air: (open: number, trapped: number, widest: string) => string;
     noAir: string;
+    leans: string;
+    leansUnderTile: string;
   };
   rows: {
     coverage: string;
@@ -80,6 +82,9 @@ export const EN_BED_WORDS: BedWords = {
     air: (open, trapped, widest) =>
       `Air: ${plural(open, 'open run', 'open runs')} and ${plural(trapped, 'shut-in run', 'shut-in runs')}; the widest is ${widest}.`,
     noAir: 'There is no air on this line.',
+    leans: 'The ridges lean out of this cut: at the floor it meets other parts of the bed than at the crests.',
+    leansUnderTile:
+      'The ridges lean out of this cut: at the floor it meets other parts of the bed than at the tile’s back, where bond and air are told.',
   },
   rows: {
     coverage: 'Coverage (bonded share)',

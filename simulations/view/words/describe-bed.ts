@@ -7,7 +7,7 @@ import { EN_BED_WORDS, type BedWords } from './bed-words.ts';
 import type { Profile } from '../section/profile.ts';
 import { figuresOf } from '../section/profile.ts';
 
-/** A drift smaller than this is not told. */
+/** A drift smaller than this is not told, nor a lean across a cut. */
 const SEEN_MM = 0.25;
 
 /** Shares of the tile's back by what lies under it, counted from a frame's cells. */
@@ -107,5 +107,7 @@ export function describeSection(profile: Profile, units: UnitSystem, words: BedW
         : words.section.noAir,
     );
   }
+  if (profile.leaning && profile.leaning.acrossMm >= SEEN_MM && figures.tallestMm > 0)
+    said.push(Number.isNaN(figures.gap.mean) ? words.section.leans : words.section.leansUnderTile);
   return said;
 }
