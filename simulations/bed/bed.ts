@@ -20,6 +20,10 @@ export const END_TERM = 1.5;
 const BURST_SHARE = 0.003;
 const MOST_BURSTS = 12;
 
+/** Mortar over the gap is passed on again, so often at the most, while it is more than this share of the room left. */
+const OVER_SHARE = 0.02;
+const MOST_PASSES = 8;
+
 /** One bed being worked: the grid and what stands about it. */
 export interface Bed {
   setup: BedSetup;
@@ -63,6 +67,7 @@ const nothing: BedLoad = {
   spreadX: 0,
   spreadY: 0,
   roomMm3: 0,
+  overMm3: 0,
   tileMm2: 0,
   meanGap: 0,
   leastGap: 0,
@@ -136,13 +141,22 @@ export function lowerTile(bed: Bed, sink: number, slopeX: number, slopeY: number
   bed.slopeY += slopeY;
 }
 
-/** Moves the tile as `lowerTile` does, then lets the mortar find its new place. */
-export function sinkBy(bed: Bed, sink: number, slopeX: number, slopeY: number): void {
-  lowerTile(bed, sink, slopeX, slopeY);
+/** Lets the mortar find its new place and measures the bed as it then lies. */
+function passOn(bed: Bed): void {
   // The last march's way downhill still serves; so the load is of the bed as it lies after the mortar has moved.
   bed.outSum += route(bed.grid, bed.terms);
   measure(bed);
   bed.steps += 1;
+}
+
+/**
+ * Moves the tile as `lowerTile` does, then passes the mortar on. A lane that closes within the step has no room for what
+ * still runs into it: that goes on before the tile comes down further, or it would come down on room that is spoken for.
+ */
+export function sinkBy(bed: Bed, sink: number, slopeX: number, slopeY: number): void {
+  lowerTile(bed, sink, slopeX, slopeY);
+  passOn(bed);
+  for (let n = 0; n < MOST_PASSES && bed.load.overMm3 > OVER_SHARE * bed.load.roomMm3; n += 1) passOn(bed);
 }
 
 /** Mortar that a full cell holds above its gap for want of a way out, the largest share of a gap. */
@@ -167,11 +181,7 @@ export const closingStep = (bed: Bed): number =>
 
 /** Passes on what front cells were handed beyond their room, without moving the tile. */
 export function settle(bed: Bed): void {
-  for (let n = 0; n < 6 && backlog(bed.grid) > 1e-6; n += 1) {
-    bed.outSum += route(bed.grid, bed.terms);
-    measure(bed);
-    bed.steps += 1;
-  }
+  for (let n = 0; n < MOST_PASSES && backlog(bed.grid) > 1e-6; n += 1) passOn(bed);
 }
 
 /** |mortar now − mortar at the start| over the start. */

@@ -18,6 +18,8 @@ export interface BedLoad {
   spreadY: number;
   /** Room left in the voids, mm³. */
   roomMm3: number;
+  /** Mortar that full cells hold over their gap and have yet to pass on, mm³. */
+  overMm3: number;
   /** Area of all pieces, mm². */
   tileMm2: number;
   /** Mean and least gap where there is contact, mm. */
@@ -47,6 +49,7 @@ export function bedLoad(grid: BedGrid, terms: MarchTerms): BedLoad {
   let sumYY = 0;
   let cells = 0;
   let room = 0;
+  let over = 0;
   let sumGap = 0;
   let leastGap = Infinity;
   for (let row = rim; row < rim + tileRows; row += 1) {
@@ -71,6 +74,7 @@ export function bedLoad(grid: BedGrid, terms: MarchTerms): BedLoad {
         if (part > 0) p += part * (endPa + (0.5 * part * climb) / g);
       } else {
         p = value;
+        if (mortar[n]! > g) over += mortar[n]! - g;
         const inside = s === FULL;
         const l = inside || state[n - 1]! >= FULL ? value - pressure[n - 1]! : -1;
         const r = inside || state[n + 1]! >= FULL ? value - pressure[n + 1]! : -1;
@@ -106,6 +110,7 @@ export function bedLoad(grid: BedGrid, terms: MarchTerms): BedLoad {
     spreadX: (sumXX - contact * cx * cx) * area,
     spreadY: (sumYY - contact * cy * cy) * area,
     roomMm3: room * area,
+    overMm3: over * area,
     tileMm2: cells * area,
     meanGap: contact > 0 ? sumGap / contact : 0,
     leastGap,

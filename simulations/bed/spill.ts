@@ -125,7 +125,23 @@ function widen(grid: BedGrid, source: Source): void {
   source.ring = outer;
 }
 
-/** The sources from which some room lies near enough. Most of what closed lanes hold too much of has none, and waits. */
+/**
+ * Fills what the cells of a void lack while it counts as room still: such a void is closed, and what is left over must go
+ * another way downhill. Those left over give of it alike.
+ * @param cells of voids without room
+ * @param sources what is left over in them
+ */
+function brim({ gap, mortar }: BedGrid, cells: readonly number[], sources: readonly Source[]): void {
+  let lacks = 0;
+  let left = 0;
+  for (const cell of cells) lacks += Math.max(0, gap[cell]! - mortar[cell]!);
+  for (const { surplus } of sources) left += surplus;
+  if (lacks === 0 || lacks > left) return;
+  for (const cell of cells) mortar[cell] = Math.max(gap[cell]!, mortar[cell]!);
+  for (const { cell, surplus } of sources) mortar[cell] = mortar[cell]! - (lacks * surplus) / left;
+}
+
+/** The sources from which some room lies near enough. The voids of the others are closed, and they wait. */
 function nearRoom(grid: BedGrid, sources: readonly Source[]): Source[] {
   const { mark, state } = grid;
   // Out from all at once over cells without room, then back from the room that was met.
@@ -159,6 +175,11 @@ function nearRoom(grid: BedGrid, sources: readonly Source[]): Source[] {
     roomy = ring;
   }
   const near = sources.filter(({ cell }) => mark[cell]! >= LEADS);
+  const closed = sources.filter(({ cell }) => mark[cell]! < LEADS);
+  if (closed.length > 0) {
+    const roomless = met.filter((cell) => mark[cell]! < LEADS);
+    brim(grid, roomless, closed);
+  }
   for (const cell of met) mark[cell] = mark[cell]! % MET;
   return near;
 }
