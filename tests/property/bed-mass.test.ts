@@ -3,8 +3,11 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 
 import { defaultSetup } from '@sim/bed/defaults.ts';
+import { OPEN } from '@sim/bed/grid.ts';
 import { runBed } from '@sim/bed/run.ts';
 import type { BedAction, BedSetup } from '@sim/bed/types.ts';
+
+import { workedBed } from './bed-twins.ts';
 
 /** Fixed, so that a failure comes back; BED_SEED=n draws others. fast-check prints seed and draw when one fails. */
 const seed = Number(process.env['BED_SEED'] ?? 20_240);
@@ -70,3 +73,21 @@ it('a crossed comb of stiff mortar, pressed and slid under 20 N, comes to an end
   ];
   expect(runBed(base).result.steps).toBeLessThan(2000);
 });
+
+it.each([-2, -1, 1, 2])(
+  'under a bow of %s mm lanes close from their ends, and no mortar is left waiting in them',
+  (bow) => {
+    const base = defaultSetup();
+    Object.assign(base.tile, { lengthMm: 240, widthMm: 100, bowLengthMm: bow });
+    Object.assign(base.trowel, { widthMm: 6.35, depthMm: 9.525, toothMm: 6.35, angleDeg: 45 });
+    base.mortar.yieldPa = 700;
+    base.cellMm = 12.7 / 8;
+    base.actions = [
+      { do: 'press', forceN: 30, atX: 0, atY: 0 },
+      { do: 'slide', forceN: 30, strokeMm: 6, strokes: 1, directionDeg: 0, speedMmS: 20 },
+    ];
+    const { mortar, gap, state } = workedBed(base).grid;
+    const over = mortar.map((column, n) => (state[n] === OPEN ? 0 : column / gap[n]! - 1));
+    expect(over.reduce((most, share) => Math.max(most, share), 0)).toBeLessThan(1e-5);
+  },
+);

@@ -10,8 +10,10 @@ import { defaultSetup } from '@sim/bed/defaults.ts';
 import { runBed } from '@sim/bed/run.ts';
 import type { BedAction, BedSetup } from '@sim/bed/types.ts';
 
+type SlideAction = Extract<BedAction, { do: 'slide' }>;
+
 const press = (forceN: number, atX = 0, atY = 0): BedAction => ({ do: 'press', forceN, atX, atY });
-const slide = (forceN: number, directionDeg: number): BedAction => ({
+const slide = (forceN: number, directionDeg: number): SlideAction => ({
   do: 'slide',
   forceN,
   directionDeg,
@@ -22,6 +24,10 @@ const slide = (forceN: number, directionDeg: number): BedAction => ({
 
 interface Case {
   notchMm: number;
+  /** As the notch is wide, when left out. */
+  depthMm?: number;
+  angleDeg?: number;
+  yieldPa?: number;
   sideMm: number;
   pattern?: 'straight' | 'swirl' | 'crossed';
   seed?: number;
@@ -33,7 +39,9 @@ interface Case {
 function setupOf(one: Case, cellsAPitch: number): BedSetup {
   const setup = defaultSetup();
   Object.assign(setup.tile, { lengthMm: one.sideMm, widthMm: one.sideMm, bowLengthMm: one.bowMm ?? 0 });
-  Object.assign(setup.trowel, { widthMm: one.notchMm, depthMm: one.notchMm, toothMm: one.notchMm });
+  Object.assign(setup.trowel, { widthMm: one.notchMm, depthMm: one.depthMm ?? one.notchMm, toothMm: one.notchMm });
+  if (one.angleDeg !== undefined) setup.trowel.angleDeg = one.angleDeg;
+  if (one.yieldPa !== undefined) setup.mortar.yieldPa = one.yieldPa;
   Object.assign(setup.comb, {
     pattern: one.pattern ?? 'straight',
     directionDeg: one.ridgesDeg ?? 90,
@@ -84,5 +92,20 @@ describe('8 → 16 cells a pitch where air is shut in: the mean over eight combs
     const mean = (cells: number): number =>
       ways.reduce((sum, way) => sum + runBed(setupOf({ ...one, ...way }, cells)).result.coverage, 0) / ways.length;
     expect(Math.abs(mean(16) - mean(8))).toBeLessThan(0.01);
+  });
+});
+
+describe('8 → 24 cells a pitch moves coverage by less than a point where lanes close one by one under a bow', () => {
+  const one = {
+    notchMm: 6.35,
+    depthMm: 9.525,
+    angleDeg: 45,
+    yieldPa: 700,
+    sideMm: 203.2,
+    actions: [press(60), { ...slide(60, 0), strokeMm: 6, strokes: 1 }],
+  };
+  it.each([-2, -1, 1, 2])('bowed by %s mm, moved across until nearly full', (bowMm) => {
+    const at = (cells: number): number => runBed(setupOf({ ...one, bowMm }, cells)).result.coverage;
+    expect(Math.abs(at(24) - at(8))).toBeLessThan(0.01);
   });
 });
