@@ -26,7 +26,7 @@ export const benchAfter = {
     guessMark: 'The upright line through the bars is your guess.',
     causes: {
       mortar: 'Half as much mortar again',
-      collapse: 'Ridges worked flat: six long strokes across',
+      collapse: 'Ridges worked flat by six long strokes across',
       air: 'Air let out freely',
       bow: 'A flat tile',
       floor: 'A flat floor',
