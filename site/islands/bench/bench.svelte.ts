@@ -185,8 +185,14 @@ export class Bench {
     this.guessKept = false;
     this.stage = 'pulled';
     this.tool = 'turn';
-    this.hold = 'turned';
+    this.holdAs('turned');
     this.cursor = null;
+  }
+
+  /** Holds a pulled tile. The tiles next door, and the step to them, are there only while it lies on its bed. */
+  holdAs(hold: Hold): void {
+    this.hold = hold;
+    if (hold !== 'down') this.neighbours = false;
   }
 
   peek(): void {
