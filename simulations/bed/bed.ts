@@ -20,8 +20,12 @@ export const END_TERM = 1.5;
 const BURST_SHARE = 0.003;
 const MOST_BURSTS = 12;
 
-/** Mortar over the gap is passed on again, so often at the most, while it is more than this share of the room left. */
-const OVER_SHARE = 0.02;
+/**
+ * Mortar over the gap is passed on again while it is more than these shares of the room left and of the mortar in
+ * contact; so often at the most.
+ */
+const OVER_ROOM_SHARE = 0.02;
+const OVER_BED_SHARE = 0.004;
 const MOST_PASSES = 8;
 
 /** One bed being worked: the grid and what stands about it. */
@@ -149,6 +153,9 @@ function passOn(bed: Bed): void {
   bed.steps += 1;
 }
 
+const isOverfull = ({ overMm3, roomMm3, contactMm2, meanGap }: BedLoad): boolean =>
+  overMm3 > OVER_ROOM_SHARE * roomMm3 && overMm3 > OVER_BED_SHARE * contactMm2 * meanGap;
+
 /**
  * Moves the tile as `lowerTile` does, then passes the mortar on. A lane that closes within the step has no room for what
  * still runs into it: that goes on before the tile comes down further, or it would come down on room that is spoken for.
@@ -156,7 +163,7 @@ function passOn(bed: Bed): void {
 export function sinkBy(bed: Bed, sink: number, slopeX: number, slopeY: number): void {
   lowerTile(bed, sink, slopeX, slopeY);
   passOn(bed);
-  for (let n = 0; n < MOST_PASSES && bed.load.overMm3 > OVER_SHARE * bed.load.roomMm3; n += 1) passOn(bed);
+  for (let n = 0; n < MOST_PASSES && isOverfull(bed.load); n += 1) passOn(bed);
 }
 
 /** Mortar that a full cell holds above its gap for want of a way out, the largest share of a gap. */
