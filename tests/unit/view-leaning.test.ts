@@ -326,6 +326,7 @@ describe('the picture of a leaning bed', () => {
   });
 
   test('a flank is drawn down to its foot in the cell beside the ridge', () => {
-    expect([...widened(Uint8Array.of(0, 0, 0, 0, 1, 0, 0, 0, 0), 3)]).toEqual([0, 1, 0, 1, 1, 1, 0, 1, 0]);
+    expect([...widened(Uint8Array.of(0, 0, 0, 0, 1, 0, 0, 0, 0), 3, 1)]).toEqual([0, 1, 0, 1, 1, 1, 0, 1, 0]);
+    expect([...widened(Uint8Array.of(0, 0, 0, 0, 1, 0, 0, 0, 0), 3, 2)]).toEqual(Array(9).fill(1));
   });
 });

@@ -102,6 +102,8 @@ export function makeBedModel(first: ViewPalette): BedModel {
       ? known
       : emptyField(frame.columns, frame.rows, frame.cellMm);
 
+  const strideOf = ({ columns, rows }: BedFrame): number => (quality ? strideFor(quality, columns * rows) : 1);
+
   const showFloor = (frame: BedFrame, mortar: Float32Array): void => {
     floorShade = field(floorShade, frame);
     const { heights } = floorShade;
@@ -116,7 +118,8 @@ export function makeBedModel(first: ViewPalette): BedModel {
       if (present[cell] === 0) heights[cell] = frame.floorMm[cell]! - DIP_MM;
     }
     const leaning = floorLeaning(frame);
-    shadeHeights(floorShade, leaning ? widened(present, frame.columns) : present);
+    // A wall ends where it meets the slab, up to a vertex beyond its mortar, and not in the air over it.
+    shadeHeights(floorShade, widened(present, frame.columns, strideOf(frame)));
     floorField.show(floorShade, frame.originMm, leaning);
   };
 
@@ -133,11 +136,11 @@ export function makeBedModel(first: ViewPalette): BedModel {
         const taken = onTile[cell]!;
         present[cell] = taken > 0 ? 1 : 0;
         heights[cell] = taken - (Number.isNaN(frame.gapMm[cell]!) ? 0 : back(x, y));
-        // Beside a leaning flank the mesh dips into the tile, as it does into the slab beside a ridge on the floor.
-        if (leaning && taken === 0) heights[cell]! -= DIP_MM;
+        // Beside a ridge the mesh dips into the tile, as it does into the slab on the floor.
+        if (taken === 0) heights[cell]! -= DIP_MM;
       }
     }
-    shadeHeights(tileShade, leaning ? widened(present, frame.columns) : present);
+    shadeHeights(tileShade, widened(present, frame.columns, strideOf(frame)));
     const origin: [number, number] = [frame.originMm[0] - frame.offsetMm[0], frame.originMm[1] - frame.offsetMm[1]];
     tileField.show(tileShade, origin, leaning);
   };
@@ -201,7 +204,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
     quality = next;
     for (const { uniforms } of [bed, left]) uniforms.bedGrain.value = next.grain ? 1 : 0;
     if (!held) return;
-    const stride = strideFor(next, held.frame.columns * held.frame.rows);
+    const stride = strideOf(held.frame);
     floorField.setStride(stride);
     tileField.setStride(stride);
   };

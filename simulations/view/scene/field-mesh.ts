@@ -16,6 +16,7 @@ import {
 import type { FieldLeaning } from './leaning.ts';
 import { mortarShadow, type MortarUniforms } from './mortar-material.ts';
 import type { ShadedField } from './shade-heights.ts';
+import { spreadHeights } from './spread-heights.ts';
 
 /** A mesh that a height field displaces: built once for a grid, then only its two textures change. */
 export interface FieldMesh {
@@ -27,7 +28,7 @@ export interface FieldMesh {
   dispose: () => void;
 }
 
-/** Vertices stand on cell centres so that an unfiltered texture gives exact heights. */
+/** Vertices stand on cell centres; with one to a cell an unfiltered texture gives exact heights. */
 function gridGeometry(field: ShadedField, origin: [number, number], stride: number): BufferGeometry {
   const { columns, rows, cellMm } = field;
   const across = Math.max(2, Math.ceil((columns - 1) / stride) + 1);
@@ -94,6 +95,8 @@ export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUnifor
   mesh.frustumCulled = false;
   mesh.visible = false;
   let heights: DataTexture | null = null;
+  /** What the vertices read: the field's own heights where there is one to a cell. */
+  let drawn: Float32Array = new Float32Array(0);
   let shade: DataTexture | null = null;
   let leans: DataTexture | null = null;
   let stride = 1;
@@ -108,7 +111,8 @@ export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUnifor
   const build = (field: ShadedField, origin: [number, number]): void => {
     drop();
     mesh.geometry = gridGeometry(field, origin, stride);
-    heights = heightTexture(field.heights, field.columns, field.rows);
+    drawn = stride > 1 ? new Float32Array(field.heights.length) : field.heights;
+    heights = heightTexture(drawn, field.columns, field.rows);
     shade = new DataTexture(field.shade, field.columns, field.rows, RGBAFormat, UnsignedByteType);
     shade.minFilter = LinearMipmapLinearFilter;
     shade.magFilter = LinearFilter;
@@ -135,6 +139,7 @@ export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUnifor
       build(field, origin);
     }
     if (leaning !== last?.leaning) lean(field, leaning);
+    if (drawn !== field.heights) spreadHeights(field.heights, field.columns, field.rows, drawn);
     last = { field, origin, leaning };
     mesh.visible = true;
     if (heights) heights.needsUpdate = true;

@@ -25,10 +25,14 @@ export function backLeaning({ leanSlope, state }: BedFrame): FieldLeaning | null
     : null;
 }
 
-/** Cells with mortar and those beside them: the flank of a leaning ridge is drawn whole, down to its foot. */
-export function widened(present: Uint8Array, columns: number): Uint8Array {
-  const wider = Uint8Array.from(present);
-  for (let cell = 0; cell < present.length; cell++)
-    if (present[cell] === 1) for (const beside of [-columns, -1, 1, columns]) wider[cell + beside] = 1;
+/** Cells with mortar and those up to so many beside them: the flank of a ridge is drawn whole, down to its foot. */
+export function widened(present: Uint8Array, columns: number, rings: number): Uint8Array {
+  let wider = present;
+  for (let ring = 0; ring < rings; ring++) {
+    const inner = wider;
+    wider = Uint8Array.from(inner);
+    for (let cell = 0; cell < inner.length; cell++)
+      if (inner[cell] === 1) for (const beside of [-columns, -1, 1, columns]) wider[cell + beside] = 1;
+  }
   return wider;
 }
