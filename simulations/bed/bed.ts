@@ -25,7 +25,7 @@ const MOST_BURSTS = 12;
  * contact; so often at the most.
  */
 const OVER_ROOM_SHARE = 0.02;
-const OVER_BED_SHARE = 0.004;
+const OVER_BED_SHARE = 0.006;
 const MOST_PASSES = 8;
 
 /** One bed being worked: the grid and what stands about it. */
