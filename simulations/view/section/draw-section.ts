@@ -3,6 +3,7 @@ import type { Pen } from '../map/draw-map.ts';
 import type { ViewPalette } from '../palette.ts';
 import { type Profile, uprightIn, type Wall, wallIn } from './profile.ts';
 import type { Region } from './region.ts';
+import { runsOf } from './runs.ts';
 import { sectionScale, type SectionScale, type SectionView } from './scale.ts';
 import { stuffPattern, type Stuff } from './textures.ts';
 
@@ -41,18 +42,6 @@ function crest(
   return points;
 }
 
-/** The runs of cells over which `holds` is true: first and last cell. */
-function runs(count: number, holds: (step: number) => boolean): [number, number][] {
-  const found: [number, number][] = [];
-  for (let step = 0; step < count; step++) {
-    if (!holds(step)) continue;
-    const first = step;
-    while (step + 1 < count && holds(step + 1)) step++;
-    found.push([first, step]);
-  }
-  return found;
-}
-
 /** A path along one edge of the section and back along another, over the cells where `holds` is true. */
 function band(
   sheet: Sheet,
@@ -68,7 +57,7 @@ function band(
     scale.y(height),
   ];
   pen.beginPath();
-  for (const run of runs(placeMm.length, holds)) {
+  for (const run of runsOf(placeMm.length, holds)) {
     const top = crest(run, upper, walls, cellMm / 2);
     const [first, last] = [top[0]!, top.at(-1)!];
     pen.moveTo(...to(first[0], first[1], lower(first[0])));
@@ -102,7 +91,7 @@ function edge(
   pen.lineWidth = thick * dot;
   pen.lineJoin = 'round';
   pen.beginPath();
-  for (const run of runs(placeMm.length, holds))
+  for (const run of runsOf(placeMm.length, holds))
     crest(run, height, walls, cellMm / 2).forEach(([at, off, high], place) => {
       const x = scale.x(placeMm[at]! + off);
       if (place === 0) pen.moveTo(x, scale.y(high));

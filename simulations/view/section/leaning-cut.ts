@@ -2,6 +2,7 @@ import type { BedFrame } from '../../bed/types.ts';
 import { leaningOf } from '../leaning.ts';
 import { columnsOf, readerOf } from './columns.ts';
 import { regionOf, type Point, type Region } from './region.ts';
+import { runsOf } from './runs.ts';
 
 /** The line of cells a section reads where columns stand at their place. */
 export interface SectionLine {
@@ -26,17 +27,6 @@ export interface LeaningCut {
 const ROWS = 16;
 /** A comb is read this far under and over its crests, mm. */
 const ABOUT_CRESTS_MM = 0.03;
-/** Runs of cells of a line that lean: first and last step. */
-function leaningRuns(count: number, holds: (step: number) => boolean): [first: number, last: number][] {
-  const found: [number, number][] = [];
-  for (let step = 0; step < count; step++) {
-    if (!holds(step)) continue;
-    const first = step;
-    while (step + 1 < count && holds(step + 1)) step++;
-    found.push([first, step]);
-  }
-  return found;
-}
 
 /** A net over a run of cells and what was read at its points: how far inside the mortar they lie, and inside shut-in air, mm. */
 interface RunRead {
@@ -135,7 +125,7 @@ export function leaningCut(
     addColumn(last, 0.5);
     return run;
   };
-  const runs = leaningRuns(steps, (step) => upright.cellAt(step, line) >= 0).map(readRun);
+  const runs = runsOf(steps, (step) => upright.cellAt(step, line) >= 0).map(readRun);
   return {
     mortar: joined(runs.map(({ net, mortar }) => regionOf(net, mortar))),
     air: joined(runs.map(({ net, air }) => regionOf(net, air))),
