@@ -5,7 +5,7 @@
  * exact Bingham excess from the table, by the squares of the direction's parts.
  */
 import { inverseSinh, lengthOf } from '../numbers/plain.ts';
-import { rootOfRising } from '../numbers/find-root.ts';
+import { rootOfSmooth } from '../numbers/find-root.ts';
 import { acrossTable, alongTable, tableRates, tableSpeeds } from './slide-table.ts';
 
 /** Beyond this the widening is a press, not a slide. */
@@ -80,5 +80,5 @@ export function slideRate(load: number, across: number, speed: number): number {
   // Without viscosity a stroke across widens a ridge by its own length under the lightest load.
   if (load <= 0) return speed <= 0 ? across : 0;
   if (slideLoad(MOST_RATE, across, speed) <= load) return MOST_RATE;
-  return rootOfRising((rate) => slideLoad(rate, across, speed) - load, speed <= 0 ? across : 0, MOST_RATE, 44);
+  return rootOfSmooth((rate) => slideLoad(rate, across, speed) - load, speed <= 0 ? across : 0, MOST_RATE, 44);
 }
