@@ -12,6 +12,10 @@ const LEVEL_PA = 0.01;
 /** Air that can bear no more than this share of a load before it breaks out does not stop a tile. */
 const LITTLE = 0.1;
 
+/** A step is shortened, but to no less than this part at once, when lanes that closed in it could bear this share of the load. */
+const LATE_SHARE = 0.05;
+export const LEAST_PART = 0.25;
+
 /** The air under the tile, by label. */
 export interface BedAir {
   /** Labels in use. */
@@ -29,6 +33,8 @@ export interface BedAir {
   fresh: Float64Array;
   /** Cells of each, while there are pockets. */
   cells: Float64Array;
+  /** 1 for each whose air broke out when last looked. */
+  burst: Uint8Array;
   /** Times air broke out through mortar. */
   bursts: number;
 }
@@ -42,6 +48,7 @@ export const makeAir = (): BedAir => ({
   boundPa: new Float64Array(FIRST_POCKET),
   fresh: new Float64Array(FIRST_POCKET),
   cells: new Float64Array(FIRST_POCKET),
+  burst: new Uint8Array(FIRST_POCKET),
   bursts: 0,
 });
 
@@ -57,8 +64,15 @@ function roomByLabel(grid: BedGrid, label: Uint16Array, room: Float64Array): Flo
   return room;
 }
 
-/** Hands each pocket the air that was in its place before. */
-function handOn(grid: BedGrid, air: BedAir, before: Uint16Array, roomBefore: Float64Array, found: BedAir): void {
+/** Hands each pocket the air that was in its place before; one that closed did so half way through the step, as far as is known. */
+function handOn(
+  grid: BedGrid,
+  air: BedAir,
+  before: Uint16Array,
+  roomBefore: Float64Array,
+  found: BedAir,
+  fallMm: number,
+): void {
   const { amount, fresh } = found;
   const { state, gap, mortar, label } = grid;
   const [first, past] = spanOf(grid);
@@ -66,9 +80,10 @@ function handOn(grid: BedGrid, air: BedAir, before: Uint16Array, roomBefore: Flo
     if (state[n] !== EMPTY || label[n]! < FIRST_POCKET) continue;
     const old = before[n]!;
     const room = Math.max(0, gap[n]! - mortar[n]!);
-    const held = old >= FIRST_POCKET && roomBefore[old]! > 0 ? air.amount[old]! / roomBefore[old]! : ATMOSPHERE_PA;
-    amount[label[n]!] = amount[label[n]!]! + held * room;
-    if (old < FIRST_POCKET) fresh[label[n]!] = fresh[label[n]!]! + room;
+    const wasOpen = old < FIRST_POCKET;
+    const held = !wasOpen && roomBefore[old]! > 0 ? air.amount[old]! / roomBefore[old]! : ATMOSPHERE_PA;
+    amount[label[n]!] = amount[label[n]!]! + held * (wasOpen ? room + 0.5 * fallMm : room);
+    if (wasOpen) fresh[label[n]!] = fresh[label[n]!]! + room;
   }
 }
 
@@ -86,8 +101,9 @@ let labelsBefore = new Uint16Array(0);
 /**
  * Finds the voids again and hands each the air that was in its place: the amount is kept however pockets close, part
  * or join; what was open brings air at the atmosphere's pressure.
+ * @param fallMm how far the tile has come down since the last search
  */
-export function findVoids(grid: BedGrid, air: BedAir): BedAir {
+export function findVoids(grid: BedGrid, air: BedAir, fallMm: number): BedAir {
   const roomBefore = new Float64Array(air.count);
   // Without pockets before, all air is at the atmosphere's pressure, whatever its old label.
   if (air.pockets > 0) roomByLabel(grid, grid.label, roomBefore);
@@ -103,10 +119,11 @@ export function findVoids(grid: BedGrid, air: BedAir): BedAir {
     boundPa: new Float64Array(count),
     fresh: new Float64Array(count),
     cells: new Float64Array(count),
+    burst: new Uint8Array(count),
     bursts: air.bursts,
   };
   if (found.pockets === 0) return found;
-  handOn(grid, air, labelsBefore, roomBefore, found);
+  handOn(grid, air, labelsBefore, roomBefore, found, fallMm);
   countCells(grid, found.cells);
   return found;
 }
@@ -156,32 +173,44 @@ export function burstPockets(grid: BedGrid, air: BedAir, yieldPa: number): numbe
   }
   const area = grid.cellMm * grid.cellMm * 1e-6;
   let lost = 0;
+  air.burst.fill(0);
   for (let name = FIRST_POCKET; name < air.count; name += 1) {
     if (air.gaugePa[name]! <= bound[name]! + LEVEL_PA) continue;
     // A pocket squeezed to nothing within a step would seem to lose without end; what counts is what it can hold.
     lost += Math.min(air.gaugePa[name]! - bound[name]!, bound[name]!) * air.cells[name]! * area;
     air.gaugePa[name] = bound[name]!;
     air.amount[name] = (bound[name]! + ATMOSPHERE_PA) * air.room[name]!;
+    air.burst[name] = 1;
     air.bursts += 1;
   }
   return lost;
 }
 
 /**
- * What pockets that closed in a step might bear beyond what they do, N: they are taken to close at its end, and might
- * have closed at its beginning.
+ * What pockets that closed in a step might bear beyond what they do, N: they are taken to close half way through it, and
+ * might have closed at its beginning.
  * @param fallMm fall of the tile in the step
  */
-export function lateN(grid: BedGrid, air: BedAir, fallMm: number): number {
+function lateN(grid: BedGrid, air: BedAir, fallMm: number): number {
   const area = grid.cellMm * grid.cellMm * 1e-6;
   let force = 0;
   for (let name = FIRST_POCKET; name < air.count; name += 1) {
     const part = air.room[name]! > 0 ? Math.min(1, air.fresh[name]! / air.room[name]!) : 0;
     if (part === 0) continue;
-    const missed = (part * ATMOSPHERE_PA * fallMm * air.cells[name]!) / air.room[name]!;
+    const missed = (0.5 * part * ATMOSPHERE_PA * fallMm * air.cells[name]!) / air.room[name]!;
     force += Math.max(0, Math.min(missed, air.boundPa[name]! - air.gaugePa[name]!)) * air.cells[name]! * area;
   }
   return force;
+}
+
+/**
+ * How much of a step should have been made, 1 when all: lanes must not close on so much of the load that it matters when
+ * in the step they did.
+ * @param fallMm fall of the tile in the step
+ */
+export function timelyPart(grid: BedGrid, air: BedAir, fallMm: number, loadN: number): number {
+  const late = lateN(grid, air, fallMm);
+  return late > LATE_SHARE * loadN ? Math.max(LEAST_PART, (0.8 * LATE_SHARE * loadN) / late) : 1;
 }
 
 /**

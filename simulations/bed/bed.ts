@@ -109,13 +109,16 @@ export function startBed(setup: BedSetup, afterComb?: (grid: BedGrid) => void): 
   return bed;
 }
 
-/** Finds full cells, voids and their air, the pressure at yield, and the load the bed bears as it lies. */
-export function measure(bed: Bed): void {
+/**
+ * Finds full cells, voids and their air, the pressure at yield, and the load the bed bears as it lies.
+ * @param fallMm how far the tile has come down since the last time
+ */
+export function measure(bed: Bed, fallMm = 0): void {
   const { grid, terms } = bed;
   const touched = bed.sliding ? TOUCHED | FRESH : TOUCHED;
   const changed = classify(grid, touched);
   if (bed.setup.physics.air) {
-    if (changed > 0) bed.air = findVoids(grid, bed.air);
+    if (changed > 0) bed.air = findVoids(grid, bed.air, fallMm);
     else bed.air.fresh.fill(0);
     pressAir(grid, bed.air);
     terms.gaugePa = bed.air.gaugePa;
@@ -127,7 +130,7 @@ export function measure(bed: Bed): void {
       burstPockets(grid, bed.air, terms.yieldPa) > BURST_SHARE * bed.load.forceN && n < MOST_BURSTS;
       n += 1
     )
-      marchOn(grid, terms);
+      marchOn(grid, terms, bed.air.burst);
   bed.load = bedLoad(grid, terms);
 }
 
@@ -146,10 +149,10 @@ export function lowerTile(bed: Bed, sink: number, slopeX: number, slopeY: number
 }
 
 /** Lets the mortar find its new place and measures the bed as it then lies. */
-function passOn(bed: Bed): void {
+function passOn(bed: Bed, fallMm = 0): void {
   // The last march's way downhill still serves; so the load is of the bed as it lies after the mortar has moved.
   bed.outSum += route(bed.grid, bed.terms);
-  measure(bed);
+  measure(bed, fallMm);
   bed.steps += 1;
 }
 
@@ -162,7 +165,7 @@ const isOverfull = ({ overMm3, roomMm3, contactMm2, meanGap }: BedLoad): boolean
  */
 export function sinkBy(bed: Bed, sink: number, slopeX: number, slopeY: number): void {
   lowerTile(bed, sink, slopeX, slopeY);
-  passOn(bed);
+  passOn(bed, Math.max(0, sink));
   for (let n = 0; n < MOST_PASSES && isOverfull(bed.load); n += 1) passOn(bed);
 }
 
@@ -180,11 +183,12 @@ function backlog(grid: BedGrid): number {
 }
 
 /**
- * The most the tile should fall in a step so that closing voids are not run past, mm: part of the fall that would fill
- * them, but never less than a small share of the gap.
+ * The most the tile should fall in a step so that closing voids are not run past, mm.
+ * @param share part of the fall that would fill them
+ * @param least share of the gap below which a step needs not be
  */
-export const closingStep = (bed: Bed): number =>
-  Math.max((0.6 * bed.load.roomMm3) / bed.load.contactMm2, 0.004 * bed.load.meanGap);
+export const closingStep = (bed: Bed, share: number, least: number): number =>
+  Math.max((share * bed.load.roomMm3) / bed.load.contactMm2, least * bed.load.meanGap);
 
 /** Passes on what front cells were handed beyond their room, without moving the tile. */
 export function settle(bed: Bed): void {

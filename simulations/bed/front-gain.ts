@@ -46,6 +46,7 @@ export function frontGain(grid: BedGrid, field: SlideField, rates: RateByAngle):
   const { state, gap, foot, pressure, columns, rim, tileColumns, tileRows, cellMm, originMm } = grid;
   const steps = rates.length - 1;
   const byAngle = new Float64Array(rates.length);
+  const shift = lengthOf(field.shiftX, field.shiftY);
   let fastest = 0;
   for (let row = rim; row < rim + tileRows; row += 1) {
     const y = originMm[1] + row * cellMm;
@@ -73,7 +74,7 @@ export function frontGain(grid: BedGrid, field: SlideField, rates: RateByAngle):
       const x = originMm[0] + column * cellMm;
       const moveX = field.shiftX - field.turn * y;
       const moveY = field.shiftY + field.turn * x;
-      const move = lengthOf(moveX, moveY);
+      const move = field.turn === 0 ? shift : lengthOf(moveX, moveY);
       if (move === 0) continue;
       const below = n - columns;
       const above = n + columns;
@@ -87,8 +88,6 @@ export function frontGain(grid: BedGrid, field: SlideField, rates: RateByAngle):
       if (s !== EMPTY && state[below] === EMPTY && state[above] === EMPTY) normalY = 8;
       const size = lengthOf(normalX, normalY);
       if (size === 0) continue;
-      const nx = Math.abs(normalX) / size;
-      const ny = Math.abs(normalY) / size;
       const cosine = Math.abs(moveX * normalX + moveY * normalY) / (size * move);
       const place = Math.min(steps, cosine * steps);
       const low = Math.min(steps - 1, Math.floor(place));
@@ -96,7 +95,8 @@ export function frontGain(grid: BedGrid, field: SlideField, rates: RateByAngle):
       const rate = (rates[low]! + part * (rates[low + 1]! - rates[low]!)) * move;
       const speed = (0.5 * rate) / cellMm;
       if (speed > fastest) fastest = speed;
-      const takes = 0.5 * move * cellMm * (nx * lengthX + ny * lengthY) * (depth / faces);
+      const length = (Math.abs(normalX) * lengthX + Math.abs(normalY) * lengthY) / size;
+      const takes = 0.5 * move * cellMm * length * (depth / faces);
       byAngle[low] = byAngle[low]! + (1 - part) * takes;
       byAngle[low + 1] = byAngle[low + 1]! + part * takes;
     }

@@ -31,16 +31,14 @@ export interface BedGrid extends BedLayout {
   pressure: Float64Array;
   /** Level a front runs over in the cell, mm: coats and slopes, not walls. 4 bytes. */
   foot: Float32Array;
-  /** Cells in the order the march took them; the rest is room for short lists. 4 bytes. */
-  order: Int32Array;
+  /** Room for lists of cells: those that wait in the march, those that are too full in the route. 4 bytes. */
+  list: Int32Array;
   /** Which void an empty cell belongs to; 0 none, 1 open to the tile's edge, from 2 on a pocket. 2 bytes. */
   label: Uint16Array;
   /** OPEN … AT_FRONT, with QUEUED, WAITS or PASSED. 1 byte. */
   state: Uint8Array;
   /** TOUCHED: has met mortar. FRESH: met it by sliding. LISTED: on the list of front cells too full. MET, LEADS: in between. 1 byte. */
   mark: Uint8Array;
-  /** Cells the march took. */
-  taken: number;
 }
 
 export function makeGrid(layout: BedLayout): BedGrid {
@@ -51,10 +49,9 @@ export function makeGrid(layout: BedLayout): BedGrid {
     gap: new Float64Array(cells),
     pressure: new Float64Array(cells),
     foot: new Float32Array(cells),
-    order: new Int32Array(cells),
+    list: new Int32Array(cells),
     label: new Uint16Array(cells),
     state: new Uint8Array(cells),
     mark: new Uint8Array(cells),
-    taken: 0,
   };
 }

@@ -56,6 +56,8 @@ export function bedLoad(grid: BedGrid, terms: MarchTerms): BedLoad {
     const y = originMm[1] + row * cellMm;
     const start = row * columns + rim;
     let x = originMm[0] + rim * cellMm;
+    let rowForce = 0;
+    let rowContact = 0;
     for (let n = start; n < start + tileColumns; n += 1, x += cellMm) {
       const s = state[n]!;
       if (s === OPEN) continue;
@@ -83,18 +85,20 @@ export function bedLoad(grid: BedGrid, terms: MarchTerms): BedLoad {
         if (l > 0 && r > 0) p -= crest(l, r);
         if (d > 0 && u > 0) p -= crest(d, u);
       }
-      force += p;
+      rowForce += p;
       momentX += p * x;
-      momentY += p * y;
       if (part > 0) {
-        contact += part;
+        rowContact += part;
         sumX += part * x;
-        sumY += part * y;
         sumXX += part * x * x;
-        sumYY += part * y * y;
         sumGap += part * g;
       }
     }
+    force += rowForce;
+    momentY += rowForce * y;
+    contact += rowContact;
+    sumY += rowContact * y;
+    sumYY += rowContact * y * y;
   }
   const area = cellMm * cellMm;
   const cx = contact > 0 ? sumX / contact : 0;

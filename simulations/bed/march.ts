@@ -62,14 +62,16 @@ function solveAtFront(grid: BedGrid, terms: MarchTerms, n: number, rise: number)
     distances[side] = distance;
     if (level + distance * rise < least) least = level + distance * rise;
   }
-  for (let x = 0; x < 2; x += 1)
+  for (let x = 0; x < 2; x += 1) {
+    const a = levels[x]!;
+    if (a >= least) continue;
     for (let y = 2; y < 4; y += 1) {
-      const a = levels[x]!;
       const b = levels[y]!;
-      if (a >= least || b >= least) continue;
+      if (b >= least) continue;
       const p = upwind(a, distances[x]!, b, distances[y]!, rise);
       if (p < least) least = p;
     }
+  }
   return least;
 }
 
@@ -82,7 +84,7 @@ interface Begin {
 
 /** Puts all full cells at fronts on the waiting list. */
 function startAtFronts(grid: BedGrid, terms: MarchTerms, climb: number): Begin {
-  const { gap, pressure, state, order, columns } = grid;
+  const { gap, pressure, state, list, columns } = grid;
   const [first, past] = spanOf(grid);
   let waiting = 0;
   let least = Infinity;
@@ -97,18 +99,15 @@ function startAtFronts(grid: BedGrid, terms: MarchTerms, climb: number): Begin {
     pressure[n] = p;
     state[n] = AT_FRONT | QUEUED;
     if (p < least) least = p;
-    order[waiting] = n;
+    list[waiting] = n;
     waiting += 1;
   }
   return { waiting, least, widest };
 }
 
-/** Cells whose pressure falls anew. Grown when short. */
-let fallen = new Int32Array(1024);
-
-/** Finds the front cells whose pressure is now lower. */
-function fallenFronts(grid: BedGrid, terms: MarchTerms, climb: number): Begin {
-  const { gap, pressure, state } = grid;
+/** Finds the front cells whose pressure is now lower, beside the voids whose air has fallen. */
+function fallenFronts(grid: BedGrid, terms: MarchTerms, climb: number, voids: Uint8Array): Begin {
+  const { gap, pressure, state, label, list, columns } = grid;
   const [first, past] = spanOf(grid);
   let waiting = 0;
   let least = Infinity;
@@ -118,26 +117,31 @@ function fallenFronts(grid: BedGrid, terms: MarchTerms, climb: number): Begin {
     if (s < FULL) continue;
     if (gap[n]! > widest) widest = gap[n]!;
     if (s !== AT_FRONT) continue;
+    if (
+      voids[label[n - 1]!] === 0 &&
+      voids[label[n + 1]!] === 0 &&
+      voids[label[n - columns]!] === 0 &&
+      voids[label[n + columns]!] === 0
+    )
+      continue;
     const p = solveAtFront(grid, terms, n, climb / gap[n]!);
     if (p >= pressure[n]! - SAME * p) continue;
     pressure[n] = p;
     state[n] = AT_FRONT + QUEUED;
     if (p < least) least = p;
-    fallen[waiting] = n;
+    list[waiting] = n;
     waiting += 1;
   }
   return { waiting, least, widest };
 }
 
 /**
- * Takes the cells of a list in groups of rising pressure and hands each one's pressure on to its neighbours; those
+ * Takes the cells that wait, the first of `list`, in groups of rising pressure and hands each one's pressure on to its neighbours; those
  * reached are put on the list. Within a group the order is chance, so a cell that turns out lower after it was taken
  * hands that on at once.
- * @param list room for every cell; the first `begin.waiting` wait. Afterwards, but for the order within groups, a way downhill
- * @returns how many were taken
  */
-function spread(grid: BedGrid, terms: MarchTerms, list: Int32Array, climb: number, begin: Begin): number {
-  const { gap, pressure, state, columns } = grid;
+function spread(grid: BedGrid, terms: MarchTerms, climb: number, begin: Begin): void {
+  const { gap, pressure, state, list, columns } = grid;
   const group = begin.widest > 0 ? (GROUP * climb) / begin.widest : 0;
   let { waiting, least } = begin;
   // list[0 … taken) is done, list[taken … waiting) waits; a cell that is taken changes places with the first waiting.
@@ -211,26 +215,24 @@ function spread(grid: BedGrid, terms: MarchTerms, list: Int32Array, climb: numbe
       }
     }
   }
-  return taken;
 }
 
 /**
  * Pressure of the bed at yield: |∇p| = 2τ/g in full cells, given at the fronts (an eikonal problem, upwind differences).
- * The pressures are those of the scheme itself, whatever the order, and the work is linear in the cells. `order` is
- * afterwards, but for the order within groups, a way downhill.
+ * The pressures are those of the scheme itself, whatever the order, and the work is linear in the cells.
  */
 export function march(grid: BedGrid, terms: MarchTerms): void {
   const climb = 2 * terms.yieldPa * grid.cellMm;
   markFronts(grid);
-  grid.taken = spread(grid, terms, grid.order, climb, startAtFronts(grid, terms, climb));
+  spread(grid, terms, climb, startAtFronts(grid, terms, climb));
 }
 
 /**
  * The same after the air behind some fronts has fallen: pressures can only fall with it, so it begins at the front cells
- * that do and goes no further than they reach. `order` stays as it was, and with it nearly a way downhill.
+ * that do and goes no further than they reach.
+ * @param voids 1 for the label of each whose air has fallen
  */
-export function marchOn(grid: BedGrid, terms: MarchTerms): void {
+export function marchOn(grid: BedGrid, terms: MarchTerms, voids: Uint8Array): void {
   const climb = 2 * terms.yieldPa * grid.cellMm;
-  if (fallen.length < grid.order.length) fallen = new Int32Array(grid.order.length);
-  spread(grid, terms, fallen, climb, fallenFronts(grid, terms, climb));
+  spread(grid, terms, climb, fallenFronts(grid, terms, climb, voids));
 }

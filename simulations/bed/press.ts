@@ -10,11 +10,17 @@ const LONGEST_STEP = 0.08;
 const FIRST_STEP = 0.01;
 const MOST_STEPS = 400;
 /** The load is met within this share, its place within this share of the side. */
-const LOAD_SHARE = 0.004;
+const LOAD_SHARE = 0.002;
 const PLACE_SHARE = 0.01;
+/** Nearer than this share of the side a tile is not turned: on a few tops rounding would tip it one way or the other. */
+const LEVEL_SHARE = 0.001;
 /** A step that bears more than this over the load is taken back and halved, down to this share of the gap. */
 const OVER_SHARE = 0.05;
 const FINEST_STEP = 1e-3;
+const LEAST_LOOK = 0.15;
+/** A step fills at most this part of the voids' room, unless it is shorter than this share of the gap. */
+const CLOSING_SHARE = 0.6;
+const LEAST_CLOSING = 0.004;
 /** Air may take up this share of the load in a step that only evens the moments. */
 const SPARE_SHARE = 0.05;
 /** A load this far off its place (shares of both sides together) is beyond the middle of the tile: the far side rises. */
@@ -83,13 +89,19 @@ export function balancing(
   bears: number,
 ): [number, number] {
   const { load } = bed;
-  const turn = (at: number, is: number, centre: number, spread: number): number => {
+  const turn = (at: number, is: number, centre: number, spread: number, side: number): number => {
     const lack = wanted * (at - centre) - bears * (is - centre);
-    return spread > 0 ? (-0.7 * lack) / (stiffness * 1e-6 * spread) : 0;
+    const slack = LEVEL_SHARE * side * wanted;
+    const turns = lack > slack ? lack - slack : lack < -slack ? lack + slack : 0;
+    return spread > 0 ? (-0.7 * turns) / (stiffness * 1e-6 * spread) : 0;
   };
-  const spreadX = load.spreadX + load.contactMm2 * 1e-3 * bed.setup.tile.lengthMm * bed.setup.tile.lengthMm;
-  const spreadY = load.spreadY + load.contactMm2 * 1e-3 * bed.setup.tile.widthMm * bed.setup.tile.widthMm;
-  return [turn(applied.atX, load.atX, load.centreX, spreadX), turn(applied.atY, load.atY, load.centreY, spreadY)];
+  const { lengthMm, widthMm } = bed.setup.tile;
+  const spreadX = load.spreadX + load.contactMm2 * 1e-3 * lengthMm * lengthMm;
+  const spreadY = load.spreadY + load.contactMm2 * 1e-3 * widthMm * widthMm;
+  return [
+    turn(applied.atX, load.atX, load.centreX, spreadX, lengthMm),
+    turn(applied.atY, load.atY, load.centreY, spreadY, widthMm),
+  ];
 }
 
 /**
@@ -106,6 +118,15 @@ function isBalanced(bed: Bed, applied: Applied): boolean {
   );
 }
 
+/**
+ * Where to look next between a place that bears too little and one that bore too much, as a share of the way: by a chord
+ * of the load's curve, which bends upward as a bed fills, so that the chord is met before the load is.
+ */
+function shareToLoad(wantedN: number, underN: number, overN: number): number {
+  const share = ((1 + OVER_SHARE) * wantedN - underN) / (overN - underN);
+  return Math.min(0.5, Math.max(LEAST_LOOK, share));
+}
+
 export interface PressHooks {
   /** Called after each step; true stops the press where it is. */
   onStep?: (motion: Motion) => boolean;
@@ -117,21 +138,26 @@ export interface PressHooks {
 export function press(bed: Bed, applied: Applied, hooks: PressHooks = {}): void {
   let last = 0;
   let stiffness = 0;
-  /** The tile may fall this much and no more before it bears well over the load, mm. */
+  /** The tile may fall this much and no more before it bears well over the load, mm; and what it bore there, N. */
   let bracket = Infinity;
+  let overN = Infinity;
+  let isEvening = false;
   for (let n = 0; n < MOST_STEPS; n += 1) {
     const { meanGap, leastGap, contactMm2 } = bed.load;
     const forceN = borneN(bed);
     const enough = forceN >= applied.forceN * (1 - LOAD_SHARE);
     if (applied.forceN <= 0 || (enough && isBalanced(bed, applied)) || leastGap <= GRAIN_STOP_MM) break;
+    // To bring the moments even the tile may go beyond the place where it bore too much.
+    if (enough && !isEvening) bracket = Infinity;
+    isEvening = enough;
     if (stiffness <= 0) stiffness = Math.max(1, (3 * forceN) / (contactMm2 * 1e-6 * meanGap));
     const lack = Math.max(0, applied.forceN - forceN);
     const most = Math.min(
       LONGEST_STEP * meanGap,
       last === 0 || enough ? FIRST_STEP * meanGap : 2 * last,
       leastGap / 2,
-      closingStep(bed),
-      bracket / 2,
+      closingStep(bed, CLOSING_SHARE, LEAST_CLOSING),
+      bracket * shareToLoad(applied.forceN, forceN, overN),
       hooks.mostSink?.() ?? Infinity,
       airStep(bed.grid, bed.air, Math.max(lack, SPARE_SHARE * applied.forceN)),
     );
@@ -145,6 +171,7 @@ export function press(bed: Bed, applied: Applied, hooks: PressHooks = {}): void 
     sinkBy(bed, motion.sink, motion.slopeX, motion.slopeY);
     const down = deepest(bed, motion);
     if (before && borneN(bed) > Math.max(applied.forceN, forceN) * (1 + OVER_SHARE)) {
+      overN = borneN(bed);
       takeBack(bed, before);
       bracket = down;
       continue;

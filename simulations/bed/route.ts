@@ -1,5 +1,6 @@
 import { frontDistance } from './fronts.ts';
 import { AT_FRONT, type BedGrid, EMPTY, FULL, LISTED, OPEN, PASSED, WAITS } from './grid.ts';
+import { spanOf } from './layout.ts';
 import { frontLevel, type MarchTerms } from './march.ts';
 import { spill } from './spill.ts';
 
@@ -31,14 +32,14 @@ const partOf = (first: number, second: number): number =>
   first >= second ? 1 - (0.5 * second) / first : (0.5 * first) / second;
 
 /** Adds what has gone out to the columns in the joint. @returns where the list goes on with cells under the tile */
-function bank({ mortar, order, pressure, state }: BedGrid, from: number): number {
+function bank({ mortar, list, pressure, state }: BedGrid, from: number): number {
   let begin = from;
-  for (let k = from; k < order.length; k += 1) {
-    const n = order[k]!;
+  for (let k = from; k < list.length; k += 1) {
+    const n = list[k]!;
     if (state[n] !== OPEN) continue;
     mortar[n] = mortar[n]! + pressure[n]!;
     pressure[n] = 0;
-    order[k] = order[begin]!;
+    list[k] = list[begin]!;
     begin += 1;
   }
   return begin;
@@ -53,17 +54,19 @@ function fallsAtFront(grid: BedGrid, terms: MarchTerms, n: number): void {
 }
 
 /**
- * Sends what each cell has too much of downhill, from the highest pressure to the lowest, by the slope of the pressure:
- * to its lower neighbours, into the front cells, or out into the joint. A cell gives once, when all higher ones beside
- * it have given; the march's order is nearly that, and one met too early waits for the last of them.
+ * Sends what each cell has too much of downhill, by the slope of the pressure: to its lower neighbours, into the front
+ * cells, or out into the joint. A cell gives once, when all higher ones beside it have given; one met too early waits
+ * for the last of them. (So any order will do; along the rows the memory is read in one go.)
  * @returns the volume pushed out past the tile, as a column over one cell, mm
  */
 export function route(grid: BedGrid, terms: MarchTerms): number {
-  const { mortar, gap, order, pressure, state, mark, columns } = grid;
+  const { mortar, gap, list, pressure, state, mark, columns } = grid;
   let out = 0;
-  let full = order.length;
-  for (let k = grid.taken - 1; k >= 0; k -= 1) {
-    ready[0] = order[k]!;
+  let full = list.length;
+  const [first, past] = spanOf(grid);
+  for (let k = first; k < past; k += 1) {
+    if (state[k]! < FULL || state[k]! >= PASSED) continue;
+    ready[0] = k;
     let left = 1;
     while (left > 0) {
       left -= 1;
@@ -128,7 +131,7 @@ export function route(grid: BedGrid, terms: MarchTerms): number {
           out += given;
           if (pressure[next] === 0) {
             full -= 1;
-            order[full] = next;
+            list[full] = next;
           }
           pressure[next] = pressure[next]! + given;
           continue;
@@ -138,7 +141,7 @@ export function route(grid: BedGrid, terms: MarchTerms): number {
         if (to === EMPTY && now > gap[next]! && mark[next]! < LISTED) {
           mark[next] = mark[next]! + LISTED;
           full -= 1;
-          order[full] = next;
+          list[full] = next;
         }
       }
     }

@@ -1,5 +1,5 @@
 import { direction } from '../numbers/plain.ts';
-import { airStep, lateN } from './air.ts';
+import { airStep, LEAST_PART, timelyPart } from './air.ts';
 import { type Bed, closingStep, sinkBy } from './bed.ts';
 import { frontGain, type RateByAngle, type SlideField, volumeAt } from './front-gain.ts';
 import { borneN, smear } from './lean.ts';
@@ -8,22 +8,18 @@ import { slideRate } from './slide-law.ts';
 import { keep, takeBack } from './undo.ts';
 
 const ANGLES = 12;
-/**
- * A front moves at most this many cells in a step, and the tile falls at most this share of the gap; less where air is
- * shut in, since a pocket that closes within a step is met too late.
- */
+/** A front moves at most this many cells in a step, and the tile falls at most this share of the gap. */
 const FRONT_STEP = 0.75;
 const SINK_STEP = 0.08;
-const SINK_STEP_ON_AIR = 0.04;
-/** The share of the load from which the air is minded. */
-const ON_AIR = 0.02;
+/** It fills at most this part of the voids' room, unless the tile falls by less than this share of the gap. */
+const CLOSING_SHARE = 0.2;
+const LEAST_CLOSING = 0.01;
 /** What is left of a path is gone in one step when the tile would fall by less than this share of the gap. */
 const STILL = 0.002;
 const MOST_STEPS = 2000;
 /** A step that ends on air is taken back and shortened, down to a fall of this share of the gap. */
 const FINEST_STEP = 5e-4;
 const OVER_SHARE = 0.02;
-const LATE_SHARE = 0.05;
 /** Nearer to the plastic load than this the tile is pressed, not slid down. */
 const MOST_LOAD = 0.97;
 
@@ -49,9 +45,9 @@ function roundRates(rates: RateByAngle): RateByAngle {
   return new Float64Array(ANGLES + 1).fill(sum / turns);
 }
 
-/** Air bears more than the load, or lanes have closed on so much of it that it matters when in the step they did. */
-const isTooFar = (bed: Bed, { forceN }: Applied, sink: number): boolean =>
-  bed.load.airN > forceN * (1 + OVER_SHARE) || lateN(bed.grid, bed.air, sink) > LATE_SHARE * forceN;
+/** How much of a step should have been made, 1 when all: air must not bear more than the load, nor lanes close unseen. */
+const timely = (bed: Bed, { forceN }: Applied, sink: number): number =>
+  bed.load.airN > forceN * (1 + OVER_SHARE) ? LEAST_PART : timelyPart(bed.grid, bed.air, sink, forceN);
 
 export interface Slide {
   applied: Applied;
@@ -97,11 +93,10 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
       break;
     }
     const fall = gain.volume / load.contactMm2;
-    const onAir = load.airN > ON_AIR * applied.forceN;
     const most = Math.min(
-      (onAir ? SINK_STEP_ON_AIR : SINK_STEP) * load.meanGap,
+      SINK_STEP * load.meanGap,
       load.leastGap / 2,
-      closingStep(bed),
+      closingStep(bed, CLOSING_SHARE, LEAST_CLOSING),
       airStep(bed.grid, bed.air, lift),
     );
     const left = how.pathMm - gone;
@@ -122,9 +117,10 @@ export function slide(bed: Bed, how: Slide, onStep: (goneMm: number) => boolean 
     const motion = motionOf(bed, sink, slopes, 2 * sink, 0);
     const before = bed.setup.physics.air && sink > FINEST_STEP * load.meanGap ? keep(bed) : null;
     sinkBy(bed, motion.sink, motion.slopeX, motion.slopeY);
-    if (before && isTooFar(bed, applied, motion.sink)) {
+    const part = before ? timely(bed, applied, motion.sink) : 1;
+    if (before && part < 1) {
       takeBack(bed, before);
-      shorter *= 0.25;
+      shorter *= part;
       continue;
     }
     smear(bed, load.contactMm2);

@@ -42,20 +42,20 @@ function eachTaker(grid: BedGrid, n: number, give: (to: number, weight: number) 
  * Passes on what front cells were handed beyond their room: the front goes on into the cell beyond; where two fronts
  * meet, the rest runs along the valley by the room there, so that they meet everywhere at once and not at a chance cell.
  * All give at once and by what was there before, so the order of cells does not matter.
- * @param from where in `order` the list of such cells begins; it ends with `order`
+ * @param from where in `list` such cells begin; they end with it
  */
 export function spill(grid: BedGrid, from: number): void {
-  const { mortar, gap, order, pressure, mark, taken } = grid;
+  const { mortar, gap, list, pressure, mark } = grid;
   let begin = from;
-  let end = order.length;
+  let end = list.length;
   for (let n = 0; n < MOST_CELLS && begin < end; n += 1) {
     // What is given is gathered in `pressure`, which an empty cell does not need until the next march.
     for (let k = begin; k < end; k += 1)
-      eachTaker(grid, order[k]!, (to) => {
+      eachTaker(grid, list[k]!, (to) => {
         pressure[to] = 0;
       });
     for (let k = begin; k < end; k += 1) {
-      const cell = order[k]!;
+      const cell = list[k]!;
       let sum = 0;
       eachTaker(grid, cell, (_to, weight) => {
         sum += weight;
@@ -71,58 +71,75 @@ export function spill(grid: BedGrid, from: number): void {
       mortar[cell] = mortar[cell]! - given;
     }
     const last = begin;
-    for (let k = last; k < end; k += 1) mark[order[k]!] = mark[order[k]!]! - LISTED;
+    for (let k = last; k < end; k += 1) mark[list[k]!] = mark[list[k]!]! - LISTED;
     for (let k = last; k < end; k += 1)
-      eachBeside(grid, order[k]!, (to) => {
+      eachBeside(grid, list[k]!, (to) => {
         const given = pressure[to]!;
         if (grid.state[to] !== EMPTY || given <= 0) return;
         const before = mortar[to]!;
         mortar[to] = before + given;
         pressure[to] = 0;
-        if (before + given <= gap[to]! || mark[to]! >= LISTED || begin === taken) return;
+        if (before + given <= gap[to]! || mark[to]! >= LISTED || begin === 0) return;
         mark[to] = mark[to]! + LISTED;
         begin -= 1;
-        order[begin] = to;
+        list[begin] = to;
       });
     end = last;
   }
-  for (let k = begin; k < end; k += 1) mark[order[k]!] = mark[order[k]!]! - LISTED;
+  for (let k = begin; k < end; k += 1) mark[list[k]!] = mark[list[k]!]! - LISTED;
   runOn(grid, begin);
 }
 
-/** A cell that still holds too much, how much, the cells that are filled next and those before them. */
+/** A cell that still holds too much, how much, and its rings of cells: the last one reached and the one before. */
 interface Source {
   cell: number;
   surplus: number;
-  ring: readonly number[];
-  inner: readonly number[];
+  ring: number[];
+  inner: number[];
+  /** Rings reached so far, and those within which there is no room. */
+  reached: number;
+  barren: number;
 }
 
-/** Adds to the mark of each cell of a ring. */
-function markRing({ mark }: BedGrid, ring: readonly number[], by: number): void {
-  for (let k = 0; k < ring.length; k += 1) mark[ring[k]!] = mark[ring[k]!]! + by;
+/** Which widening met a cell last, and how far a cell lies from room; by cell. Grown when short. */
+let met = new Uint32Array(0);
+let widenings = 0;
+const MOST_WIDENINGS = 0xffffffff;
+let away = new Uint8Array(0);
+
+function ready(cells: number): void {
+  if (met.length >= cells) return;
+  met = new Uint32Array(cells);
+  away = new Uint8Array(cells);
+  widenings = 0;
 }
 
-/** The empty cells round a source's last ring that it has not met: those it has can only lie in that or the one before. */
-function widen(grid: BedGrid, source: Source): void {
-  const { mark, pressure, state, columns } = grid;
-  const { inner, ring } = source;
-  const outer: number[] = [];
-  markRing(grid, inner, MET);
-  markRing(grid, ring, MET);
-  for (let k = 0; k < ring.length; k += 1)
-    for (let row = ring[k]! - columns; row <= ring[k]! + columns; row += columns)
-      for (let next = row - 1; next <= row + 1; next += 1) {
-        if (state[next] !== EMPTY || mark[next]! >= MET) continue;
-        mark[next] = mark[next]! + MET;
-        outer.push(next);
-        pressure[next] = 0;
-      }
-  markRing(grid, inner, -MET);
-  markRing(grid, ring, -MET);
-  markRing(grid, outer, -MET);
-  source.inner = ring;
-  source.ring = outer;
+/** Goes out to a ring round a source, over empty cells; a cell it has been at can only lie in its last ring or the one before. */
+function widen({ pressure, state, columns }: BedGrid, source: Source, rings: number): void {
+  if (widenings === MOST_WIDENINGS) {
+    met.fill(0);
+    widenings = 0;
+  }
+  widenings += 1;
+  let { inner, ring } = source;
+  for (let k = 0; k < inner.length; k += 1) met[inner[k]!] = widenings;
+  for (let k = 0; k < ring.length; k += 1) met[ring[k]!] = widenings;
+  for (let n = source.reached; n < rings; n += 1) {
+    const outer: number[] = [];
+    for (let k = 0; k < ring.length; k += 1)
+      for (let row = ring[k]! - columns; row <= ring[k]! + columns; row += columns)
+        for (let next = row - 1; next <= row + 1; next += 1) {
+          if (state[next] !== EMPTY || met[next] === widenings) continue;
+          met[next] = widenings;
+          outer.push(next);
+          pressure[next] = 0;
+        }
+    inner = ring;
+    ring = outer;
+  }
+  source.inner = inner;
+  source.ring = ring;
+  source.reached = rings;
 }
 
 /**
@@ -145,21 +162,21 @@ function brim({ gap, mortar }: BedGrid, cells: readonly number[], sources: reado
 function nearRoom(grid: BedGrid, sources: readonly Source[]): Source[] {
   const { mark, state } = grid;
   // Out from all at once over cells without room, then back from the room that was met.
-  const met: number[] = [];
+  const seen: number[] = [];
   let roomy: number[] = [];
   const meet = (cell: number): void => {
     const room = roomOf(grid, cell) > 0;
     mark[cell] = mark[cell]! + MET + (room ? LEADS : 0);
-    met.push(cell);
+    seen.push(cell);
     if (room) roomy.push(cell);
   };
   for (const { cell } of sources) meet(cell);
   let begin = 0;
-  for (let n = 0; n < MOST_RINGS && begin < met.length; n += 1) {
-    const end = met.length;
+  for (let n = 0; n < MOST_RINGS && begin < seen.length; n += 1) {
+    const end = seen.length;
     for (; begin < end; begin += 1) {
-      if (mark[met[begin]!]! >= LEADS) continue;
-      eachBeside(grid, met[begin]!, (next) => {
+      if (mark[seen[begin]!]! >= LEADS) continue;
+      eachBeside(grid, seen[begin]!, (next) => {
         if (state[next] === EMPTY && mark[next]! < MET) meet(next);
       });
     }
@@ -170,30 +187,32 @@ function nearRoom(grid: BedGrid, sources: readonly Source[]): Source[] {
       eachBeside(grid, cell, (next) => {
         if (mark[next]! < MET || mark[next]! >= LEADS) return;
         mark[next] = mark[next]! + LEADS;
+        away[next] = n + 1;
         ring.push(next);
       });
     roomy = ring;
   }
   const near = sources.filter(({ cell }) => mark[cell]! >= LEADS);
+  for (const source of near) source.barren = away[source.cell]! - 1;
   const closed = sources.filter(({ cell }) => mark[cell]! < LEADS);
   if (closed.length > 0) {
-    const roomless = met.filter((cell) => mark[cell]! < LEADS);
+    const roomless = seen.filter((cell) => mark[cell]! < LEADS);
     brim(grid, roomless, closed);
   }
-  for (const cell of met) mark[cell] = mark[cell]! % MET;
+  for (const cell of seen) mark[cell] = mark[cell]! % MET;
   return near;
 }
 
 /**
  * What front cells hold even then runs on through the void, ring by ring round each, until it has found its room: the
  * end of a lane gathers more than its next cells take. All give at once here too.
- * @param from where in `order` the list of cells that were too full at some time begins
+ * @param from where in `list` the cells that were too full at some time begin
  */
 function runOn(grid: BedGrid, from: number): void {
-  const { mortar, gap, order, pressure, state } = grid;
+  const { mortar, gap, list, pressure, state } = grid;
   const cells = new Set<number>();
-  for (let k = from; k < order.length; k += 1) {
-    const cell = order[k]!;
+  for (let k = from; k < list.length; k += 1) {
+    const cell = list[k]!;
     if (state[cell] === EMPTY && mortar[cell]! > gap[cell]!) cells.add(cell);
   }
   let sources = Array.from(cells, (cell): Source => ({
@@ -201,13 +220,21 @@ function runOn(grid: BedGrid, from: number): void {
     surplus: mortar[cell]! - gap[cell]!,
     ring: [cell],
     inner: [],
+    reached: 0,
+    barren: 0,
   }));
+  ready(state.length);
+  let isNews = true;
   for (let n = 0; n < MOST_RINGS && sources.length > 0; n += 1) {
     // What was near may have been filled by others since: looked at again after 1, 2, 4 … rings.
-    if ((n & (n - 1)) === 0) sources = nearRoom(grid, sources);
-    for (const source of sources) widen(grid, source);
+    if (isNews && (n & (n - 1)) === 0) {
+      sources = nearRoom(grid, sources);
+      isNews = false;
+    }
     const giving: Source[] = [];
-    for (const source of sources) {
+    const reaching = sources.filter(({ barren }) => barren <= n);
+    for (const source of reaching) widen(grid, source, n + 1);
+    for (const source of reaching) {
       let room = 0;
       for (let k = 0; k < source.ring.length; k += 1) room += roomOf(grid, source.ring[k]!);
       if (room === 0) continue;
@@ -217,6 +244,7 @@ function runOn(grid: BedGrid, from: number): void {
       source.surplus -= given;
       mortar[source.cell] = mortar[source.cell]! - given;
     }
+    if (giving.length > 0) isNews = true;
     for (const { ring } of giving)
       for (const cell of ring) {
         mortar[cell] = mortar[cell]! + pressure[cell]!;

@@ -16,7 +16,7 @@ export interface VoidFigures {
 
 /** Regions of the back without contact, joined by sides; a front cell counts by its empty part. */
 export function voidFigures(bed: Bed): VoidFigures {
-  const { state, columns, rim, tileColumns, tileRows, cellMm, originMm, order } = bed.grid;
+  const { state, columns, rim, tileColumns, tileRows, cellMm, originMm, list } = bed.grid;
   const seen = new Uint8Array(state.length);
   const { lengthMm, widthMm } = bed.setup.tile;
   const area = cellMm * cellMm;
@@ -27,7 +27,7 @@ export function voidFigures(bed: Bed): VoidFigures {
       const first = row * columns + column;
       if (seen[first] === 1 || !isVoid(first)) continue;
       let top = 1;
-      order[0] = first;
+      list[0] = first;
       seen[first] = 1;
       let size = 0;
       let sumX = 0;
@@ -35,7 +35,7 @@ export function voidFigures(bed: Bed): VoidFigures {
       let near = 0;
       while (top > 0) {
         top -= 1;
-        const n = order[top]!;
+        const n = list[top]!;
         const empty = (1 - contactOf(bed, n)) * area;
         const r = Math.floor(n / columns);
         const x = originMm[0] + (n - r * columns) * cellMm;
@@ -48,7 +48,7 @@ export function voidFigures(bed: Bed): VoidFigures {
           const next = side === 0 ? n - 1 : side === 1 ? n + 1 : side === 2 ? n - columns : n + columns;
           if (seen[next] === 1 || !isVoid(next)) continue;
           seen[next] = 1;
-          order[top] = next;
+          list[top] = next;
           top += 1;
         }
       }

@@ -16,6 +16,7 @@ import { marchSection } from './marches.ts';
 import { pagesSection } from './pages.ts';
 import { learnersSection, makingSection } from './questions.ts';
 import { resultsPage } from './results-page.ts';
+import { refinementSection } from './refinement.ts';
 import { print, type Section } from './section.ts';
 import { cellsSection, solverSection } from './solver.ts';
 import { workerSection } from './worker-start.ts';
@@ -26,6 +27,7 @@ const parts: Record<string, Part> = {
   figures: figuresSection,
   cells: cellsSection,
   march: marchSection,
+  refinement: refinementSection,
   worker: workerSection,
   'bench-page': benchPageSection,
   frames: framesSection,
