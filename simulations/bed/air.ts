@@ -103,7 +103,7 @@ let labelsBefore = new Uint16Array(0);
  * or join; what was open brings air at the atmosphere's pressure.
  * @param fallMm how far the tile has come down since the last search
  */
-export function findVoids(grid: BedGrid, air: BedAir, fallMm: number): BedAir {
+export function findVoids(grid: BedGrid, air: BedAir, fallMm = 0): BedAir {
   const roomBefore = new Float64Array(air.count);
   // Without pockets before, all air is at the atmosphere's pressure, whatever its old label.
   if (air.pockets > 0) roomByLabel(grid, grid.label, roomBefore);
