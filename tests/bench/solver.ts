@@ -24,7 +24,7 @@ export function sized(lengthMm: number, widthMm: number, scale = 1): BedSetup {
 /** Side of a cell of the lessons' live figures, mm; `tests/unit/live-figure.test.ts` holds them to it. */
 export const LESSON_CELL_MM = 25.4 / 16;
 
-/** A lesson's live figure at its hardest: a hand-sized tile on quarter-inch ridges, pressed and moved four times. */
+/** A bed in the cells of a lesson's live figure: a hand-sized tile on deep quarter-inch ridges, pressed and moved four times. */
 export function lessonSized(pattern: 'straight' | 'swirl'): BedSetup {
   const base = defaultSetup();
   return {
@@ -78,17 +78,17 @@ function firstRun(): Timed {
   return { ...first, ms: middle(runs.map(({ ms }) => ms)), cpuMs: middle(runs.map(({ cpuMs }) => cpuMs)) };
 }
 
-const budgets: [bed: string, setup: () => Timed, budgetMs: number][] = [
+const budgets: [bed: string, setup: () => Timed, budgetMs: number | null][] = [
   ['12 × 24 in', () => run(sized(610, 305)), 500],
   ['24 × 48 in', () => run(sized(1220, 610)), 2000],
   ['12 × 24 in, first run of a fresh process', firstRun, 500],
-  ['6 × 6 in, as in the lessons', () => run(lessonSized('straight')), 33],
-  ['6 × 6 in, as in the lessons, swirled', () => run(lessonSized('swirl')), 33],
+  ['6 × 6 in, cells as in the lessons', () => run(lessonSized('straight')), null],
+  ['6 × 6 in, cells as in the lessons, swirled', () => run(lessonSized('swirl')), null],
 ];
 
 export const solverSection = (): Section => ({
   title: 'Bed solver: press and four strokes',
-  says: 'A bowed tile on ridges of 25.4 mm pitch in cells of 1.27 mm (20 a pitch); as in the lessons, a flat one on ridges of 12.7 mm in cells of 1.59 mm (8 a pitch). The middle of three runs. `ms` is by the clock, `cpuMs` what the one thread had of the processor: on a machine that is busy beside it only the second can be compared, and it is held against the budget.',
+  says: 'A bowed tile on ridges of 25.4 mm pitch in cells of 1.27 mm (20 a pitch); with cells as in the lessons, a flat one on ridges of 12.7 mm in cells of 1.59 mm (8 a pitch), worked harder than any figure of a lesson: what those cost stands in the next table, with its budget. The middle of three runs. `ms` is by the clock, `cpuMs` what the one thread had of the processor: on a machine that is busy beside it only the second can be compared, and it is held against the budget.',
   rows: budgets.map(([bed, measure, budgetMs]) => {
     const { ms, cpuMs, cells, steps } = measure();
     return {
@@ -98,7 +98,7 @@ export const solverSection = (): Section => ({
       ms: Math.round(ms),
       cpuMs: Math.round(cpuMs),
       budgetMs,
-      holds: cpuMs <= budgetMs,
+      holds: budgetMs === null ? '' : cpuMs <= budgetMs,
     };
   }),
 });

@@ -1,8 +1,8 @@
 /**
  * Twice as many cells to a pitch move the coverage by less than a point: pushes off the middle, slides, a bowed tile,
  * swirls. Where lanes are shut in, whether a neck of a cell's width is open decides over a pocket, so one bed may jump by
- * up to two points; what holds there is the mean over swirls, or over the directions of a crossed comb. The figures stand
- * in MODEL.md ("Convergence").
+ * up to two points under a small tile; what holds there is the mean over swirls, or over the directions of a crossed comb.
+ * The figures stand in MODEL.md ("Convergence").
  */
 import { describe, expect, it } from 'vitest';
 
@@ -33,6 +33,25 @@ const cases: [string, RefinedBed][] = [
 describe('8 → 16 cells a pitch moves coverage by less than a point', () => {
   it.each(cases)('%s', (_, one) => {
     expect(Math.abs(coverageAt(one, 16) - coverageAt(one, 8))).toBeLessThan(0.01);
+  });
+});
+
+/** Tiles as they are sold, on half-inch notches: what a neck shuts in is a small share of the back. */
+const combs = ['straight', 'wobble', 'fan', 'crossed', 'swirl'] as const;
+const sold = [
+  { notchMm: 12.7, sideMm: 305, actions: [press(100)] },
+  { notchMm: 12.7, sideMm: 305, actions: [press(100), { ...slide(100, 0), strokeMm: 6 }] },
+  { notchMm: 12.7, sideMm: 610, widthMm: 305, actions: [press(200)] },
+  { notchMm: 12.7, sideMm: 610, widthMm: 305, actions: [press(200), { ...slide(200, 0), strokeMm: 6 }] },
+];
+
+describe('8 → 16 cells a pitch moves coverage by less than a point under tiles of 12 × 12 and 12 × 24 in, whatever the comb', () => {
+  it.each(combs)('%s, pressed and moved', (pattern) => {
+    for (const one of sold)
+      for (const seed of [1, 2]) {
+        const bed = { ...one, pattern, seed };
+        expect(Math.abs(coverageAt(bed, 16) - coverageAt(bed, 8)), JSON.stringify(bed)).toBeLessThan(0.01);
+      }
   });
 });
 

@@ -1,7 +1,7 @@
 /** Beds that are computed with finer and finer cells: for the tests, and for the table of MODEL.md ("Convergence"). */
 import { defaultSetup } from '../../simulations/bed/defaults.ts';
 import { runBed } from '../../simulations/bed/run.ts';
-import type { BedAction, BedSetup } from '../../simulations/bed/types.ts';
+import type { BedAction, BedSetup, CombSetup } from '../../simulations/bed/types.ts';
 
 type SlideAction = Extract<BedAction, { do: 'slide' }>;
 
@@ -22,7 +22,9 @@ export interface RefinedBed {
   angleDeg?: number;
   yieldPa?: number;
   sideMm: number;
-  pattern?: 'straight' | 'swirl' | 'crossed';
+  /** As the side is long, when left out. */
+  widthMm?: number;
+  pattern?: CombSetup['pattern'];
   seed?: number;
   ridgesDeg?: number;
   bowMm?: number;
@@ -31,7 +33,7 @@ export interface RefinedBed {
 
 function setupOf(one: RefinedBed, cellsAPitch: number): BedSetup {
   const setup = defaultSetup();
-  Object.assign(setup.tile, { lengthMm: one.sideMm, widthMm: one.sideMm, bowLengthMm: one.bowMm ?? 0 });
+  Object.assign(setup.tile, { lengthMm: one.sideMm, widthMm: one.widthMm ?? one.sideMm, bowLengthMm: one.bowMm ?? 0 });
   Object.assign(setup.trowel, { widthMm: one.notchMm, depthMm: one.depthMm ?? one.notchMm, toothMm: one.notchMm });
   if (one.angleDeg !== undefined) setup.trowel.angleDeg = one.angleDeg;
   if (one.yieldPa !== undefined) setup.mortar.yieldPa = one.yieldPa;
