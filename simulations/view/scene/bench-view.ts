@@ -51,7 +51,7 @@ export interface BenchView {
   toolChanged: () => void;
   setPalette: (palette: ViewPalette, dark: boolean) => void;
   setStill: (still: boolean) => void;
-  png: () => Promise<Blob | null>;
+  snapshot: Stage['snapshot'];
   still: Stage['still'];
   counts: Stage['counts'];
   /** Where the eye stands now. */
@@ -194,7 +194,7 @@ export function openBenchView(canvas: HTMLCanvasElement, first: ViewPalette, hoo
     setStill: (next) => {
       still = next;
     },
-    png: stage.png,
+    snapshot: stage.snapshot,
     still: stage.still,
     counts: stage.counts,
     eye: stage.orbit,

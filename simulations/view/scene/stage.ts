@@ -33,8 +33,8 @@ export interface Stage {
   setDark: (dark: boolean) => void;
   /** The place on a level plane under a point of the page, mm from the tile's centre; null where there is none. */
   pick: (clientX: number, clientY: number, heightMm: number) => [number, number] | null;
-  /** The picture as it stands, as a PNG. */
-  png: () => Promise<Blob | null>;
+  /** The picture as it stands, drawn anew; null while the graphics are lost. */
+  snapshot: () => Promise<ImageBitmap | null>;
   /**
    * Draws the picture at least so many pixels wide and hands the canvas over before it returns: for paper, which asks
    * at once and keeps nothing that is drawn later. False while the graphics are lost.
@@ -240,10 +240,11 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
       const hit = ray.ray.intersectPlane(level, new Vector3());
       return hit ? [hit.x, -hit.z] : null;
     },
-    png: () => {
+    snapshot: () => {
+      if (lost || canvas.width === 0) return Promise.resolve(null);
       renderer.shadowMap.needsUpdate = true;
       draw();
-      return new Promise((done) => canvas.toBlob(done, 'image/png'));
+      return createImageBitmap(canvas);
     },
     still: (wide, take) => {
       if (lost || canvas.clientWidth === 0) return false;

@@ -60,7 +60,7 @@ export class Bench {
   /** This browser draws no three-dimensional picture; the bed is drawn from above, and no tool reaches into it. */
   flat = $state(false);
   /** Takes the three-dimensional picture as it stands; null where there is none. */
-  snapshot: (() => Promise<Blob | null>) | null = null;
+  snapshot: (() => Promise<ImageBitmap | null>) | null = null;
   /** Draws it at once in the colours of paper and hands it over; false where there is none. */
   still: ((wide: number, take: (picture: HTMLCanvasElement) => void) => boolean) | null = null;
   /** Where the section is taken, as a share of the half side off the middle, and whether it is drawn close up. */

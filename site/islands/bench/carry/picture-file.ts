@@ -23,8 +23,8 @@ function lines(pen: CanvasRenderingContext2D, text: string, room: number): strin
 }
 
 /** One sheet to keep: the picture, the back of the tile as a map, and what both say. */
-export async function pictureFile(
-  scene: Blob | null,
+export function pictureFile(
+  picture: ImageBitmap | null,
   frame: BedFrame,
   palette: ViewPalette,
   title: string,
@@ -32,8 +32,7 @@ export async function pictureFile(
 ): Promise<Blob | null> {
   const sheet = document.createElement('canvas');
   const pen = sheet.getContext('2d');
-  if (!pen) return null;
-  const picture = scene ? await createImageBitmap(scene) : null;
+  if (!pen) return Promise.resolve(null);
   const pictureHigh = picture ? Math.round((WIDE * picture.height) / picture.width) : 0;
   pen.font = `${TEXT}px ${LETTERS}`;
   const text = lines(pen, said, WIDE - 2 * EDGE);
