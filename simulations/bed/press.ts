@@ -124,7 +124,7 @@ function isBalanced(bed: Bed, applied: Applied): boolean {
  */
 function shareToLoad(wantedN: number, underN: number, overN: number): number {
   const share = ((1 + OVER_SHARE) * wantedN - underN) / (overN - underN);
-  return Math.min(0.5, Math.max(LEAST_LOOK, share));
+  return share >= LEAST_LOOK ? Math.min(0.5, share) : LEAST_LOOK;
 }
 
 export interface PressHooks {

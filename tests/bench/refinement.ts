@@ -9,6 +9,7 @@ import {
   quarters,
   type RefinedBed,
   slide,
+  steadyBeds,
   swirls,
 } from '../reference/refined-beds.ts';
 import type { Section } from './section.ts';
@@ -21,17 +22,9 @@ const many = (bed: RefinedBed, ways: Partial<RefinedBed>[]): RefinedBed[] => way
 const light = [press(10), slide(10, 0)];
 
 const beds: [string, RefinedBed[]][] = [
-  ['straight, pressed', one({ ...eights, actions: [press(23)] })],
-  ['straight, pressed 30 mm off', one({ ...eights, actions: [press(23, 30)] })],
-  ['straight, pressed off a corner', one({ ...eights, actions: [press(30, 20, 25)] })],
-  ['straight at 30°, pressed off a corner', one({ ...eights, ridgesDeg: 30, actions: [press(23, 20, 10)] })],
-  ['straight, moved across', one({ ...eights, actions: light })],
-  ['straight, moved at 40°', one({ ...eights, actions: [press(10), slide(10, 40)] })],
-  ['straight, bowed 0.5 mm, moved across', one({ ...eights, bowMm: 0.5, actions: light })],
+  ...steadyBeds.map(([name, bed]): [string, RefinedBed[]] => [name, one(bed)]),
   ['deep quarter-inch, crowned 2 mm, moved until nearly full', one({ ...deepQuarters, bowMm: 2 })],
   ['the same, dished 2 mm', one({ ...deepQuarters, bowMm: -2 })],
-  ['swirl, pressed', one({ ...eights, pattern: 'swirl', actions: [press(23)] })],
-  ['swirl, pressed hard', one({ ...eights, pattern: 'swirl', actions: [press(100)] })],
   ['half-inch swirl, pressed', one({ ...halves, pattern: 'swirl', actions: [press(60)] })],
   ['half-inch swirl, moved', one({ ...halves, pattern: 'swirl', actions: [press(60), slide(60, 0)] })],
   ['the mean of twelve such swirls', many({ ...halves, actions: [press(60), slide(60, 0)] }, swirls(COMBS))],

@@ -15,23 +15,12 @@ import {
   press,
   type RefinedBed,
   slide,
+  steadyBeds,
   swirls,
 } from './refined-beds.ts';
 
-const cases: [string, RefinedBed][] = [
-  ['straight, pressed off one edge', { ...eights, actions: [press(23, 30)] }],
-  ['straight, pressed off a corner', { ...eights, actions: [press(30, 20, 25)] }],
-  ['straight at 30°, pressed off a corner', { ...eights, ridgesDeg: 30, actions: [press(23, 20, 10)] }],
-  ['half notch, pressed off a corner', { ...halves, actions: [press(60, 30, 10)] }],
-  ['straight, moved across', { ...eights, actions: [press(10), slide(10, 0)] }],
-  ['straight, moved at 40° to them', { ...eights, actions: [press(10), slide(10, 40)] }],
-  ['straight under a bow, moved across', { ...eights, bowMm: 0.5, actions: [press(10), slide(10, 0)] }],
-  ['swirl, pressed', { ...eights, pattern: 'swirl', actions: [press(23)] }],
-  ['swirl, pressed hard', { ...eights, pattern: 'swirl', actions: [press(100)] }],
-];
-
 describe('8 → 16 cells a pitch moves coverage by less than a point', () => {
-  it.each(cases)('%s', (_, one) => {
+  it.each(steadyBeds)('%s', (_, one) => {
     expect(Math.abs(coverageAt(one, 16) - coverageAt(one, 8))).toBeLessThan(0.01);
   });
 });

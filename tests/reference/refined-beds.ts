@@ -70,3 +70,17 @@ export const swirls = (count: number): Partial<RefinedBed>[] =>
 /** Steps of the golden section leave no direction out. */
 export const crossings = (count: number): Partial<RefinedBed>[] =>
   Array.from({ length: count }, (_, n) => ({ pattern: 'crossed', ridgesDeg: (111.2 * (n + 1)) % 180 }));
+
+/** Beds that each, by itself, keep to a point from 8 to 16 cells. */
+export const steadyBeds: [bed: string, RefinedBed][] = [
+  ['straight, pressed', { ...eights, actions: [press(23)] }],
+  ['straight, pressed 30 mm off', { ...eights, actions: [press(23, 30)] }],
+  ['straight, pressed off a corner', { ...eights, actions: [press(30, 20, 25)] }],
+  ['straight at 30°, pressed off a corner', { ...eights, ridgesDeg: 30, actions: [press(23, 20, 10)] }],
+  ['half-inch straight, pressed off a corner', { ...halves, actions: [press(60, 30, 10)] }],
+  ['straight, moved across', { ...eights, actions: [press(10), slide(10, 0)] }],
+  ['straight, moved at 40°', { ...eights, actions: [press(10), slide(10, 40)] }],
+  ['straight, bowed 0.5 mm, moved across', { ...eights, bowMm: 0.5, actions: [press(10), slide(10, 0)] }],
+  ['swirl, pressed', { ...eights, pattern: 'swirl', actions: [press(23)] }],
+  ['swirl, pressed hard', { ...eights, pattern: 'swirl', actions: [press(100)] }],
+];
