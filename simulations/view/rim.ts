@@ -133,16 +133,14 @@ function padded(frame: BedFrame, pad: number, wide: number, high: number): BedFr
   };
   for (let row = 0; row < high; row++) {
     const oldRow = Math.min(rows - 1, Math.max(0, row - pad));
-    for (let column = 0; column < wide; column++) {
-      const oldColumn = Math.min(columns - 1, Math.max(0, column - pad));
-      const from = oldRow * columns + oldColumn;
-      const to = row * wide + column;
-      grown.floorMm[to] = frame.floorMm[from]!;
-      if (oldRow !== row - pad || oldColumn !== column - pad) continue;
-      grown.mortarMm[to] = frame.mortarMm[from]!;
-      grown.gapMm[to] = frame.gapMm[from]!;
-      grown.state[to] = frame.state[from]!;
-    }
+    const [from, to] = [oldRow * columns, row * wide];
+    const until = from + columns;
+    grown.floorMm.fill(frame.floorMm[from]!, to, to + pad);
+    grown.floorMm.set(frame.floorMm.subarray(from, until), to + pad);
+    grown.floorMm.fill(frame.floorMm[until - 1]!, to + pad + columns, to + wide);
+    if (oldRow !== row - pad) continue;
+    for (const field of ['mortarMm', 'gapMm', 'state'] as const)
+      grown[field].set(frame[field].subarray(from, until), to + pad);
   }
   return grown;
 }

@@ -2,7 +2,7 @@ import type { CombSetup, TrowelSetup } from '../../bed/types.ts';
 import { combField } from '../../trowel/comb.ts';
 import { ridgeHeightMm } from '../../trowel/notch.ts';
 import { readColour, type ViewPalette } from '../palette.ts';
-import type { Pen } from './draw-map.ts';
+import type { Pen } from '../pen.ts';
 
 /** A small patch of combed mortar from above. */
 export interface CombDrawing {

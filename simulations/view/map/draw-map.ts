@@ -1,9 +1,7 @@
 import type { BedFrame } from '../../bed/types.ts';
+import type { Pen } from '../pen.ts';
 import { paintMap, type MapPaint } from './paint-map.ts';
 import { tileWindow, windowAspect } from './tile-window.ts';
-
-/** A canvas 2-D context, on a page or off it. */
-export type Pen = CanvasRenderingContext2D | OffscreenCanvasRenderingContext2D;
 
 export interface MapDrawing extends MapPaint {
   /** Device pixels left clear around the tile. */

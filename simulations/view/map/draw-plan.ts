@@ -1,8 +1,9 @@
 import type { BedFrame } from '../../bed/types.ts';
 import { grain } from '../grain.ts';
 import { readColour, type ViewPalette } from '../palette.ts';
+import type { Pen } from '../pen.ts';
 import { emptyField, shadeHeights } from '../scene/shade-heights.ts';
-import type { MapPlace, Pen } from './draw-map.ts';
+import type { MapPlace } from './draw-map.ts';
 
 /** A bed from above, as light from the left shows it. */
 export interface PlanDrawing {

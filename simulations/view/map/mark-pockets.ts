@@ -1,7 +1,8 @@
 import type { AirPocket, BedFrame } from '../../bed/types.ts';
 import type { ViewPalette } from '../palette.ts';
+import type { Pen } from '../pen.ts';
 import { MOST_COLUMNS } from '../shut-in.ts';
-import type { MapPlace, Pen } from './draw-map.ts';
+import type { MapPlace } from './draw-map.ts';
 import { tileWindow } from './tile-window.ts';
 
 /** Half the height of a number's plate, CSS pixels. */

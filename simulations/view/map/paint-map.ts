@@ -1,7 +1,7 @@
 import { CELL_STATE, type BedFrame } from '../../bed/types.ts';
 import type { ViewPalette } from '../palette.ts';
 import { stateTone, stateTones } from './state-tones.ts';
-import { tileWindow } from './tile-window.ts';
+import { tileWindow, type TileWindow } from './tile-window.ts';
 
 /** How the underside is to be painted, in device pixels. */
 export interface MapPaint {
@@ -19,28 +19,71 @@ export interface MapPaint {
 /** Slope of the mortar's face, as tone: 1 in 1 towards the light lifts by this many levels of 255. */
 const HILLSHADE = 70;
 
-/** Height of mortar that stays on the tile at a cell, mm; a picture needs the step more than the exact share. */
-function stays(frame: BedFrame, column: number, row: number): number {
-  const c = Math.min(frame.columns - 1, Math.max(0, column));
-  const r = Math.min(frame.rows - 1, Math.max(0, row));
-  const cell = r * frame.columns + c;
-  return frame.state[cell] === CELL_STATE.bonded ? Math.min(frame.gapMm[cell]!, 6) / 2 : 0;
+/** Height of mortar that stays on the tile in each cell, mm; a picture needs the step more than the exact share. */
+function stays({ state, gapMm }: BedFrame): Float32Array {
+  const height = new Float32Array(state.length);
+  for (let cell = 0; cell < state.length; cell++)
+    if (state[cell] === CELL_STATE.bonded) height[cell] = Math.min(gapMm[cell]!, 6) / 2;
+  return height;
 }
 
-/** Share of bonded cells among the four around a point given in cells from the centre of cell (0,0). */
-function bondedAround(frame: BedFrame, x: number, y: number): number {
-  const column = Math.floor(x);
-  const row = Math.floor(y);
-  const u = x - column;
-  const v = y - row;
-  const at = (c: number, r: number): number => {
-    if (c < 0 || r < 0 || c >= frame.columns || r >= frame.rows) return 0;
-    return frame.state[r * frame.columns + c] === CELL_STATE.bonded ? 1 : 0;
+/** Levels of 255 by which light from the side lifts or sinks each cell of a window. */
+function lightOf(frame: BedFrame, window: TileWindow, turnedOver: boolean): Int8Array {
+  const { columns, rows, cellMm } = frame;
+  const height = stays(frame);
+  const light = new Int8Array(columns * rows);
+  const towards = turnedOver ? -1 : 1;
+  for (let row = window.fromRow; row < window.toRow; row++) {
+    const line = row * columns;
+    const below = Math.max(0, row - 1) * columns;
+    const above = Math.min(rows - 1, row + 1) * columns;
+    for (let column = window.fromColumn; column < window.toColumn; column++) {
+      const left = height[line + Math.max(0, column - 1)]!;
+      const right = height[line + Math.min(columns - 1, column + 1)]!;
+      const slope = left - right + towards * (height[above + column]! - height[below + column]!);
+      light[line + column] = HILLSHADE * Math.max(-1, Math.min(1, -slope / (4 * cellMm)));
+    }
+  }
+  return light;
+}
+
+/** Which cells are bonded, with a rim of others one cell wide: reads just outside the frame need no care. */
+function bondedWithRim(frame: BedFrame): Uint8Array {
+  const { columns, rows, state } = frame;
+  const wide = columns + 2;
+  const bonded = new Uint8Array(wide * (rows + 2));
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++)
+      if (state[row * columns + column] === CELL_STATE.bonded) bonded[(row + 1) * wide + column + 1] = 1;
+  }
+  return bonded;
+}
+
+/** Where the pixels of one side fall, in cells from the centre of the first one. */
+interface Places {
+  /** The cell the pixel lies in. */
+  nearest: Int32Array;
+  /** The cell centre before it, and how far past that one it lies, 0…1. */
+  before: Int32Array;
+  past: Float64Array;
+}
+
+/** Places of so many pixels over the cells from one to before another; `back` runs from the last to the first. */
+function placesOf(pixels: number, from: number, to: number, back: boolean): Places {
+  const places = {
+    nearest: new Int32Array(pixels),
+    before: new Int32Array(pixels),
+    past: new Float64Array(pixels),
   };
-  return (
-    (at(column, row) * (1 - u) + at(column + 1, row) * u) * (1 - v) +
-    (at(column, row + 1) * (1 - u) + at(column + 1, row + 1) * u) * v
-  );
+  for (let pixel = 0; pixel < pixels; pixel++) {
+    const share = (pixel + 0.5) / pixels;
+    const at = from + (back ? 1 - share : share) * (to - from) - 0.5;
+    const before = Math.floor(at);
+    places.nearest[pixel] = Math.min(to - 1, Math.max(from, Math.round(at)));
+    places.before[pixel] = before;
+    places.past[pixel] = at - before;
+  }
+  return places;
 }
 
 /**
@@ -52,36 +95,37 @@ export function paintMap(frame: BedFrame, paint: MapPaint): Uint8ClampedArray<Ar
   const scale = paint.scale ?? 1;
   const tones = stateTones(paint.palette);
   const window = tileWindow(frame);
-  const acrossCells = window.toColumn - window.fromColumn;
-  const upCells = window.toRow - window.fromRow;
+  const light = lightOf(frame, window, turnedOver);
+  const bonded = bondedWithRim(frame);
+  const wide = frame.columns + 2;
+  const across = placesOf(width, window.fromColumn, window.toColumn, false);
+  // y grows away from the viewer: the top of a plan is the greatest y; turned over the far edge it is the least.
+  const up = placesOf(height, window.fromRow, window.toRow, !turnedOver);
   const pixels = new Uint8ClampedArray(width * height * 4);
   const tone: [number, number, number] = [0, 0, 0];
   for (let line = 0; line < height; line++) {
-    const share = (line + 0.5) / height;
-    // y grows away from the viewer: the top of a plan is the greatest y; turned over the far edge it is the least.
-    const y = window.fromRow + (turnedOver ? share : 1 - share) * upCells - 0.5;
-    const row = Math.min(window.toRow - 1, Math.max(window.fromRow, Math.round(y)));
+    const row = up.nearest[line]!;
+    const low = (up.before[line]! + 1) * wide + 1;
+    const v = up.past[line]!;
     for (let dot = 0; dot < width; dot++) {
-      const x = window.fromColumn + ((dot + 0.5) / width) * acrossCells - 0.5;
-      const column = Math.min(window.toColumn - 1, Math.max(window.fromColumn, Math.round(x)));
-      let state = frame.state[row * frame.columns + column]!;
+      const column = across.nearest[dot]!;
+      const cell = row * frame.columns + column;
+      let state = frame.state[cell]!;
       if (state === CELL_STATE.outside || state === CELL_STATE.joint) continue;
+      const corner = low + across.before[dot]!;
+      const u = across.past[dot]!;
       // Smooth the step between cells: a front is a line, not a stair.
-      const bonded = bondedAround(frame, x, y);
-      if (bonded >= 0.5) state = CELL_STATE.bonded;
+      const share =
+        (bonded[corner]! * (1 - u) + bonded[corner + 1]! * u) * (1 - v) +
+        (bonded[corner + wide]! * (1 - u) + bonded[corner + wide + 1]! * u) * v;
+      if (share >= 0.5) state = CELL_STATE.bonded;
       else if (state === CELL_STATE.bonded) state = nearestBare(frame, column, row);
       if (paint.clearOpen && state === CELL_STATE.open) continue;
       stateTone(state, dot, line, scale, tones, tone);
-      const towards = turnedOver ? -1 : 1;
-      const slope =
-        stays(frame, column - 1, row) -
-        stays(frame, column + 1, row) +
-        towards * (stays(frame, column, row + 1) - stays(frame, column, row - 1));
-      const light = (HILLSHADE * Math.max(-1, Math.min(1, -slope / (4 * frame.cellMm)))) | 0;
       const at = (line * width + dot) * 4;
-      pixels[at] = tone[0] + light;
-      pixels[at + 1] = tone[1] + light;
-      pixels[at + 2] = tone[2] + light;
+      pixels[at] = tone[0] + light[cell]!;
+      pixels[at + 1] = tone[1] + light[cell]!;
+      pixels[at + 2] = tone[2] + light[cell]!;
       pixels[at + 3] = 255;
     }
   }

@@ -76,7 +76,7 @@ export function stateTone(
     mark = tones.hatch;
     share = hatchShare(x, y, scale);
   }
-  for (let channel = 0; channel < 3; channel++) {
-    into[channel] = ground[channel]! + (mark[channel]! - ground[channel]!) * share + lift;
-  }
+  into[0] = ground[0] + (mark[0] - ground[0]) * share + lift;
+  into[1] = ground[1] + (mark[1] - ground[1]) * share + lift;
+  into[2] = ground[2] + (mark[2] - ground[2]) * share + lift;
 }

@@ -1,6 +1,6 @@
 import { CELL_STATE } from '../../bed/types.ts';
-import type { Pen } from '../map/draw-map.ts';
 import type { ViewPalette } from '../palette.ts';
+import type { Pen } from '../pen.ts';
 import { type Profile, uprightIn, type Wall, wallIn } from './profile.ts';
 import type { Region } from './region.ts';
 import { runsOf } from './runs.ts';
@@ -16,12 +16,23 @@ export interface SectionDrawing extends SectionView {
   pixelScale?: number;
 }
 
+/** How far the floor is drawn past the lower edge, so that no edge of it is seen, mm. */
+const FLOOR_BEYOND_MM = 1;
+/** How far what is drawn goes past the sides, so that no end of it is seen, cells. */
+const CELLS_BEYOND = 4;
+
 interface Sheet {
   pen: Pen;
   drawing: SectionDrawing;
   scale: SectionScale;
+  /** Whether a step of the section may be seen: what lies far off a close-up's sides costs as much as what is shown. */
+  seen: (step: number) => boolean;
   dot: number;
 }
+
+/** The runs of what is seen over which something holds. */
+const seenRuns = ({ drawing, seen }: Sheet, holds: (step: number) => boolean): [number, number][] =>
+  runsOf(drawing.profile.placeMm.length, (step) => seen(step) && holds(step));
 
 /** Where the upper edge of a run ends inside its last cell; nothing where it goes on level to that cell's side. */
 type Walls = (step: number, outward: -1 | 1) => Wall | null;
@@ -57,7 +68,7 @@ function band(
     scale.y(height),
   ];
   pen.beginPath();
-  for (const run of runsOf(placeMm.length, holds)) {
+  for (const run of seenRuns(sheet, holds)) {
     const top = crest(run, upper, walls, cellMm / 2);
     const [first, last] = [top[0]!, top.at(-1)!];
     pen.moveTo(...to(first[0], first[1], lower(first[0])));
@@ -91,7 +102,7 @@ function edge(
   pen.lineWidth = thick * dot;
   pen.lineJoin = 'round';
   pen.beginPath();
-  for (const run of runsOf(placeMm.length, holds))
+  for (const run of seenRuns(sheet, holds))
     crest(run, height, walls, cellMm / 2).forEach(([at, off, high], place) => {
       const x = scale.x(placeMm[at]! + off);
       if (place === 0) pen.moveTo(x, scale.y(high));
@@ -101,11 +112,14 @@ function edge(
 }
 
 function drawFloor(sheet: Sheet, profile: Profile): void {
-  const { palette } = sheet.drawing;
+  const { drawing, scale } = sheet;
+  const { palette } = drawing;
   const all = (): boolean => true;
+  // Just past the drawing's edge and no further: a path is worked through as far as it reaches, seen or not.
+  const under = scale.lowestMm - FLOOR_BEYOND_MM;
   band(
     sheet,
-    () => -1e4,
+    () => under,
     (step) => profile.floorMm[step]!,
     all,
   );
@@ -202,7 +216,11 @@ function drawTile(sheet: Sheet, profile: Profile): void {
  */
 export function drawSection(pen: Pen, drawing: SectionDrawing): SectionScale {
   const scale = sectionScale(drawing, drawing.width, drawing.height);
-  const sheet: Sheet = { pen, drawing, scale, dot: drawing.pixelScale ?? 1 };
+  const { placeMm, cellMm } = drawing.profile;
+  const beyond = CELLS_BEYOND * cellMm;
+  const seen = (step: number): boolean =>
+    placeMm[step]! >= scale.fromMm - beyond && placeMm[step]! <= scale.toMm + beyond;
+  const sheet: Sheet = { pen, drawing, scale, seen, dot: drawing.pixelScale ?? 1 };
   pen.clearRect(0, 0, drawing.width, drawing.height);
   drawFloor(sheet, drawing.profile);
   drawMortar(sheet, drawing.profile);

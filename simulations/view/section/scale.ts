@@ -16,6 +16,8 @@ export interface SectionView {
 export interface SectionScale {
   fromMm: number;
   toMm: number;
+  /** Height over the floor's mean plane at the drawing's lower edge, mm. */
+  lowestMm: number;
   taller: number;
   x: (placeMm: number) => number;
   y: (heightMm: number) => number;
@@ -59,6 +61,7 @@ export function sectionScale(view: SectionView, width: number, height: number): 
   return {
     fromMm,
     toMm,
+    lowestMm: low - spare / perMmUp,
     taller,
     x: (mm) => (mm - fromMm) * perMm,
     // Spare height goes under the floor, where a slab has plenty.

@@ -1,5 +1,6 @@
 import { grain } from '../grain.ts';
 import { readColour, type Rgb, type ViewPalette } from '../palette.ts';
+import type { Pen } from '../pen.ts';
 
 /** What a section is filled with. */
 export type Stuff = 'concrete' | 'mortar' | 'clay' | 'air';
@@ -15,28 +16,53 @@ const mix = (from: Rgb, to: Rgb, share: number): Rgb => [
 
 const inside = (distance: number, radius: number): number => Math.min(1, Math.max(0, (radius - distance) * 1.4 + 0.5));
 
-/** Distance to the nearest of one jittered stone a cell, over that stone's own radius; repeats after `count` cells. */
-function stones(x: number, y: number, count: number, seed: number): { near: number; tint: number } {
-  const column = Math.floor(x);
-  const row = Math.floor(y);
-  let near = Infinity;
-  let tint = 0;
-  for (let dy = -1; dy <= 1; dy++) {
-    for (let dx = -1; dx <= 1; dx++) {
-      const c = (((column + dx) % count) + count) % count;
-      const r = (((row + dy) % count) + count) % count;
-      const centreX = column + dx + 0.2 + 0.6 * grain(c + seed, r);
-      const centreY = row + dy + 0.2 + 0.6 * grain(c, r + seed);
-      const size = 0.12 + 0.36 * grain(c + seed * 3, r + seed) ** 2;
-      const flat = 0.7 + 0.6 * grain(r, c + seed * 5);
-      const distance = Math.hypot((x - centreX) * flat, (y - centreY) / flat) - size;
-      if (distance < near) {
-        near = distance;
-        tint = grain(c + 7, r + seed * 2);
+/** A stone: its middle in its cell, 0…1, its radius, how much it is drawn out, and its tone. */
+interface Stone {
+  x: number;
+  y: number;
+  size: number;
+  flat: number;
+  tint: number;
+}
+
+/** One jittered stone a cell, for a square of so many cells a side. */
+const stonesOf = (count: number, seed: number): Stone[] =>
+  Array.from({ length: count * count }, (_, cell) => {
+    const [c, r] = [cell % count, Math.floor(cell / count)];
+    return {
+      x: 0.2 + 0.6 * grain(c + seed, r),
+      y: 0.2 + 0.6 * grain(c, r + seed),
+      size: 0.12 + 0.36 * grain(c + seed * 3, r + seed) ** 2,
+      flat: 0.7 + 0.6 * grain(r, c + seed * 5),
+      tint: grain(c + 7, r + seed * 2),
+    };
+  });
+
+type Nearest = (x: number, y: number) => { near: number; tint: number };
+
+/** Distance to the nearest stone, over that stone's own radius, in cells; repeats after `count` cells. */
+function stones(count: number, seed: number): Nearest {
+  const all = stonesOf(count, seed);
+  return (x, y) => {
+    const column = Math.floor(x);
+    const row = Math.floor(y);
+    let near = Infinity;
+    let tint = 0;
+    for (let dy = -1; dy <= 1; dy++) {
+      const line = ((row + dy + count) % count) * count;
+      for (let dx = -1; dx <= 1; dx++) {
+        const stone = all[line + ((column + dx + count) % count)]!;
+        const across = (x - column - dx - stone.x) * stone.flat;
+        const up = (y - row - dy - stone.y) / stone.flat;
+        const distance = Math.sqrt(across * across + up * up) - stone.size;
+        if (distance < near) {
+          near = distance;
+          tint = stone.tint;
+        }
       }
     }
-  }
-  return { near, tint };
+    return { near, tint };
+  };
 }
 
 type Shade = (x: number, y: number) => Rgb;
@@ -45,8 +71,9 @@ function shadeOf(stuff: Stuff, palette: ViewPalette): Shade {
   const colour = (name: keyof ViewPalette): Rgb => readColour(palette[name]);
   if (stuff === 'concrete') {
     const [ground, dark, pale] = [colour('concrete'), colour('concreteDark'), colour('glaze')];
+    const gravel = stones(SIDE / 12, 31);
     return (x, y) => {
-      const { near, tint } = stones(x / 12, y / 12, SIDE / 12, 31);
+      const { near, tint } = gravel(x / 12, y / 12);
       const sand = mix(ground, dark, grain(x, y) * 0.35);
       const stone = mix(dark, tint > 0.72 ? pale : ground, tint > 0.72 ? 0.55 : tint * 0.6);
       return mix(sand, stone, inside(near * 12, 0));
@@ -54,16 +81,18 @@ function shadeOf(stuff: Stuff, palette: ViewPalette): Shade {
   }
   if (stuff === 'mortar') {
     const [ground, dark, pale] = [colour('mortar'), colour('mortarDark'), colour('mortarLight')];
+    const sand = stones(SIDE / 4, 17);
     return (x, y) => {
-      const { near, tint } = stones(x / 4, y / 4, SIDE / 4, 17);
+      const { near, tint } = sand(x / 4, y / 4);
       const paste = mix(ground, dark, grain(x, y) * 0.3);
       return mix(paste, tint > 0.6 ? pale : dark, 0.75 * inside(near * 4, 0.1));
     };
   }
   if (stuff === 'clay') {
     const [ground, dark] = [colour('clay'), colour('clayDark')];
+    const grog = stones(SIDE / 6, 53);
     return (x, y) => {
-      const { near } = stones(x / 6, y / 6, SIDE / 6, 53);
+      const { near } = grog(x / 6, y / 6);
       return mix(mix(ground, dark, grain(x, y) * 0.22), dark, 0.6 * inside(near * 6, -0.2));
     };
   }
@@ -105,18 +134,13 @@ export function paintStuff(
 const kept = new Map<string, CanvasPattern>();
 
 /** The swatch as a fill for a pen; made once for each palette and sharpness. */
-export function stuffPattern(
-  pen: CanvasRenderingContext2D | OffscreenCanvasRenderingContext2D,
-  stuff: Stuff,
-  palette: ViewPalette,
-  scale: number,
-): CanvasPattern | string {
+export function stuffPattern(pen: Pen, stuff: Stuff, palette: ViewPalette, scale: number): CanvasPattern | string {
   const key = `${stuff} ${palette.paper} ${palette.mortar} ${scale}`;
   const known = kept.get(key);
   if (known) return known;
   const { side, pixels } = paintStuff(stuff, palette, scale);
   const sheet = new OffscreenCanvas(side, side);
-  sheet.getContext('2d')?.putImageData(new ImageData(pixels, side, side), 0, 0);
+  sheet.getContext('2d', { willReadFrequently: true })?.putImageData(new ImageData(pixels, side, side), 0, 0);
   const pattern = pen.createPattern(sheet, 'repeat');
   if (!pattern) return palette[stuff];
   kept.set(key, pattern);

@@ -3,6 +3,7 @@ import type { BedFrame, BedResult, BedSetup } from '@sim/bed/types.ts';
 import { createBedRunner, type BedRunner } from '@sim/worker/client.ts';
 
 import { keepFrame, shareFloor } from './frames.ts';
+import { onceAPicture } from './once-a-picture.ts';
 
 /** A slider at rest for this long gets the full run. */
 const REST_MS = 220;
@@ -20,11 +21,13 @@ export class BedProgress {
   #runner: BedRunner | null = null;
   #rest: ReturnType<typeof setTimeout> | undefined;
   #turn = 0;
+  readonly #shown = onceAPicture();
 
   /** Computes a bed; the latest asked for wins. Resolves to the result, or null when another took its place. */
   async run(setup: BedSetup): Promise<BedResult | null> {
     clearTimeout(this.#rest);
     this.#turn += 1;
+    this.#shown.drop();
     const turn = this.#turn;
     this.#runner ??= createBedRunner();
     this.share = 0;
@@ -35,15 +38,18 @@ export class BedProgress {
         onFrame: (frame) => {
           if (turn !== this.#turn) return;
           frames = keepFrame(frames, shareFloor(frames[0], frame));
-          this.setup = setup;
-          this.frames = frames;
-          if (frames.length === 1) this.result = null;
+          this.#shown.do(() => {
+            this.setup = setup;
+            this.frames = frames;
+            this.result = null;
+          });
         },
         onProgress: (share) => {
           if (turn === this.#turn) this.share = share;
         },
       });
       if (turn !== this.#turn) return null;
+      this.#shown.drop();
       frames = keepFrame(frames, shareFloor(frames[0], run.frame));
       this.setup = setup;
       this.frames = frames;
@@ -66,6 +72,7 @@ export class BedProgress {
 
   stop(): void {
     clearTimeout(this.#rest);
+    this.#shown.drop();
     this.#turn += 1;
     this.#runner?.cancel();
     this.share = null;

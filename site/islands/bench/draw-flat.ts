@@ -1,4 +1,5 @@
-import { drawMap, type MapDrawing, type Pen } from '@sim/view/map/draw-map.ts';
+import { drawMap, type MapDrawing } from '@sim/view/map/draw-map.ts';
+import type { Pen } from '@sim/view/pen.ts';
 import { drawPlan } from '@sim/view/map/draw-plan.ts';
 
 import type { FlatFrame } from './picture.ts';

@@ -1,3 +1,5 @@
+import { penOf } from '@sim/view/pen.ts';
+
 /** What a drawing gets: the pen and the canvas's size, device pixels; `scale` is device pixels to a CSS pixel. */
 export interface Sheet {
   pen: CanvasRenderingContext2D;
@@ -6,16 +8,18 @@ export interface Sheet {
   scale: number;
 }
 
-/**
- * Keeps a canvas as sharp as the screen and draws again when its size or what it shows changes.
- * @param draw read inside an effect of the caller; called after each change and each resize
- * @returns `draw` for the caller's effect, and `stop`
- */
+/** Keeps a canvas as sharp as the screen. */
 export function sharpCanvas(canvas: HTMLCanvasElement): {
+  /** The pen, and the canvas brought to its size on the screen. */
   sheet: () => Sheet | null;
-  onResize: (draw: () => void) => () => void;
+  /**
+   * Draws with the page's next picture and whenever the size changes. Called inside an effect, so that of changes in
+   * quick succession only the last is drawn.
+   * @returns what ends it
+   */
+  drawn: (draw: () => void) => () => void;
 } {
-  const pen = canvas.getContext('2d');
+  const pen = penOf(canvas);
   return {
     sheet: () => {
       if (!pen) return null;
@@ -26,7 +30,8 @@ export function sharpCanvas(canvas: HTMLCanvasElement): {
       if (canvas.height !== height) canvas.height = height;
       return { pen, width, height, scale };
     },
-    onResize: (draw) => {
+    drawn: (draw) => {
+      // An observer reports once when it begins, and then each change.
       const watch = new ResizeObserver(() => draw());
       watch.observe(canvas);
       return () => watch.disconnect();

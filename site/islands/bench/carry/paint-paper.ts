@@ -2,6 +2,7 @@ import type { BedFrame, BedResult } from '@sim/bed/types.ts';
 import { drawMap } from '@sim/view/map/draw-map.ts';
 import { markPockets } from '@sim/view/map/mark-pockets.ts';
 import { tileWindow, windowAspect } from '@sim/view/map/tile-window.ts';
+import { penOf } from '@sim/view/pen.ts';
 import { drawSection } from '@sim/view/section/draw-section.ts';
 import { CLOSE_UP, type Profile } from '@sim/view/section/profile.ts';
 
@@ -34,9 +35,9 @@ const onPaper = ([width, height]: readonly [number, number]): [number, number] =
 function paint(onto: HTMLCanvasElement, size: [number, number], draw: (sheet: Sheet) => void): void {
   const canvas = document.createElement('canvas');
   for (const one of [canvas, onto]) [one.width, one.height] = [Math.round(size[0]), Math.round(size[1])];
-  const pen = canvas.getContext('2d');
+  const pen = penOf(canvas);
   if (pen) draw({ pen, width: canvas.width, height: canvas.height, scale: SCALE });
-  onto.getContext('2d')?.drawImage(canvas, 0, 0);
+  penOf(onto)?.drawImage(canvas, 0, 0);
 }
 
 /** Where the kept bed stands in the picture. */

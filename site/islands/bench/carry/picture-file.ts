@@ -1,6 +1,7 @@
 import type { BedFrame } from '@sim/bed/types.ts';
 import { drawMap } from '@sim/view/map/draw-map.ts';
 import type { ViewPalette } from '@sim/view/palette.ts';
+import { penOf } from '@sim/view/pen.ts';
 
 const WIDE = 1600;
 const EDGE = 48;
@@ -31,7 +32,7 @@ export function pictureFile(
   said: string,
 ): Promise<Blob | null> {
   const sheet = document.createElement('canvas');
-  const pen = sheet.getContext('2d');
+  const pen = penOf(sheet);
   if (!pen) return Promise.resolve(null);
   const pictureHigh = picture ? Math.round((WIDE * picture.height) / picture.width) : 0;
   pen.font = `${TEXT}px ${LETTERS}`;
@@ -50,7 +51,7 @@ export function pictureFile(
   const map = document.createElement('canvas');
   map.width = WIDE - 2 * EDGE;
   map.height = MAP_HIGH;
-  const mapPen = map.getContext('2d');
+  const mapPen = penOf(map);
   if (mapPen) drawMap(mapPen, frame, { width: map.width, height: map.height, palette, turnedOver: true, scale: 2 });
   pen.drawImage(map, EDGE, at);
   at += MAP_HIGH + EDGE;
