@@ -1,4 +1,4 @@
-import { lowerQuality, nextQuality, paceWatch, QUALITIES } from '@sim/view/scene/quality.ts';
+import { lowerQuality, nextQuality, paceWatch, pixelRatio, QUALITIES } from '@sim/view/scene/quality.ts';
 import { describe, expect, test } from 'vitest';
 
 const [light, plain, fine] = QUALITIES as [(typeof QUALITIES)[0], (typeof QUALITIES)[0], (typeof QUALITIES)[0]];
@@ -18,6 +18,20 @@ describe('how well a picture is drawn', () => {
     expect(nextQuality(light, 30)).toBe(light);
     expect(lowerQuality(fine)).toBe(plain);
     expect(lowerQuality(light)).toBe(light);
+  });
+
+  test('has as many pixels as the screen, fewer while something moves slowly, and more where edges are not smoothed', () => {
+    const at = (quality: typeof light, screen: number, smooth: boolean, moving: boolean): number =>
+      pixelRatio(quality, { screen, smooth, moving });
+    expect(at(fine, 1, true, false)).toBe(1);
+    expect(at(fine, 3, true, true)).toBe(2);
+    expect(at(plain, 2, true, true)).toBe(1.5);
+    for (const screen of [1, 2]) {
+      expect(at(light, screen, true, false)).toBe(1);
+      expect(at(light, screen, true, true)).toBeLessThan(1);
+      expect(at(light, screen, false, true)).toBe(at(light, screen, true, true));
+      expect(at(light, screen, false, false)).toBeGreaterThan(1);
+    }
   });
 
   test('goes down after slow pictures in a row while something moves; rests and single hitches do not count', () => {

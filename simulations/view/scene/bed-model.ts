@@ -283,7 +283,6 @@ export function makeBedModel(first: ViewPalette): BedModel {
       air.setPalette(next);
       bed.material.color.set(next.wetMortar);
       left.material.color.set(next.wetMortar);
-      if (held) tile.paint(held.frame, held.pulled);
     },
     setQuality,
     dispose: () => {

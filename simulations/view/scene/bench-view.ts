@@ -4,9 +4,10 @@ import type { Cut } from '../section/profile.ts';
 import { makeBedModel, type BedModel, type TilePose, type TrowelPlace } from './bed-model.ts';
 import { keyedOrbit, listenForOrbit, type ToolHand } from './orbit-input.ts';
 import { betweenOrbits, namedView, type Orbit, type Subject, type ViewName } from './orbit.ts';
-import type { Quality } from './quality.ts';
+import { SMOOTH_UNDER_MS, type Quality } from './quality.ts';
 import { slabPlan } from './slab-plan.ts';
 import { openStage, type Stage } from './stage.ts';
+import { paintAhead } from './swatches.ts';
 import type { TileLook } from './tile-model.ts';
 import { tween } from './tween.ts';
 
@@ -77,9 +78,18 @@ interface Pane {
   was: BedShown['tile'];
 }
 
-/** Opens the three-dimensional bench on a canvas; throws where there is no WebGL 2. */
-export function openBenchView(canvas: HTMLCanvasElement, first: ViewPalette, hooks: BenchViewHooks): BenchView {
-  const stage = openStage(canvas, hooks);
+/**
+ * Opens the three-dimensional bench on a canvas; fails where there is no WebGL 2.
+ * @param fillMs how long the graphics took to fill their test squares, ms
+ */
+export async function openBenchView(
+  canvas: HTMLCanvasElement,
+  first: ViewPalette,
+  hooks: BenchViewHooks,
+  fillMs: number,
+): Promise<BenchView> {
+  const stage = openStage(canvas, hooks, fillMs < SMOOTH_UNDER_MS);
+  await paintAhead(first);
   let palette = first;
   const panes: Pane[] = [];
   let shown: BedShown[] = [];
@@ -187,8 +197,8 @@ export function openBenchView(canvas: HTMLCanvasElement, first: ViewPalette, hoo
     pick: stage.pick,
     toolChanged: listener.toolChanged,
     setPalette: (next, dark) => {
+      if (next !== palette) for (const { model } of panes) model.setPalette(next);
       palette = next;
-      for (const { model } of panes) model.setPalette(next);
       stage.setDark(dark);
     },
     setStill: (next) => {

@@ -134,15 +134,24 @@ export function makeCutFace(first: ViewPalette): CutFace {
   const ink = new LineBasicMaterial({});
   const lines = new LineSegments(new BufferGeometry(), ink);
   group.add(...faces, lines);
-  const setPalette = (palette: ViewPalette): void => {
+  let palette = first;
+  const setPalette = (next: ViewPalette): void => {
+    palette = next;
+    for (const { material: own } of faces) {
+      own.map?.dispose();
+      own.map = null;
+    }
+    ink.color = new Color(palette.ink);
+    if (group.visible) fill();
+  };
+  /** Fills the faces once they are to be seen: most benches are never cut. */
+  const fill = (): void =>
     STUFFS.forEach((stuff, n) => {
       const own = faces[n]!.material;
-      own.map?.dispose();
+      if (own.map) return;
       own.map = stuffTexture(stuff, palette);
       own.needsUpdate = true;
     });
-    ink.color = new Color(palette.ink);
-  };
   const drop = (): void => {
     for (const face of faces) face.geometry.dispose();
     lines.geometry.dispose();
@@ -202,6 +211,7 @@ export function makeCutFace(first: ViewPalette): CutFace {
       const drawn = strips.slice(0, 3).flatMap((strip) => strip.lines);
       outline.setAttribute('position', new BufferAttribute(new Float32Array(drawn), 3));
       lines.geometry = outline;
+      fill();
       group.visible = true;
     },
     dispose: () => {

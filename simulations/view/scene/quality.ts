@@ -1,8 +1,9 @@
 /** How much work a picture costs. Chosen by measuring, never by asking what machine it is. */
 export interface Quality {
   name: 'light' | 'plain' | 'fine';
-  /** Most device pixels to a CSS pixel. */
+  /** Most device pixels to a CSS pixel, at rest and while something moves. */
   pixelRatio: number;
+  movingRatio: number;
   /** Side of the shadow map, texels. */
   shadowTexels: number;
   /** Blur of a shadow's edge, texels: a coarse map shows its grain when blurred far. */
@@ -21,6 +22,7 @@ export const QUALITIES: readonly Quality[] = [
   {
     name: 'light',
     pixelRatio: 1,
+    movingRatio: 0.7,
     shadowTexels: 768,
     shadowBlur: 1,
     vertices: 32_000,
@@ -31,6 +33,7 @@ export const QUALITIES: readonly Quality[] = [
   {
     name: 'plain',
     pixelRatio: 1.5,
+    movingRatio: 1.5,
     shadowTexels: 1536,
     shadowBlur: 1.4,
     vertices: 60_000,
@@ -41,6 +44,7 @@ export const QUALITIES: readonly Quality[] = [
   {
     name: 'fine',
     pixelRatio: 2,
+    movingRatio: 2,
     shadowTexels: 3072,
     shadowBlur: 2.4,
     vertices: 240_000,
@@ -49,6 +53,25 @@ export const QUALITIES: readonly Quality[] = [
     upgradeUnderMs: 0,
   },
 ];
+
+/** Pixels drawn for a CSS pixel at rest where edges are not smoothed: brought down to the screen's they look smooth too. */
+const UNSMOOTHED_RATIO = 1.5;
+
+/**
+ * Device pixels to a CSS pixel.
+ * @param screen how many the screen has
+ * @param smooth the graphics smooth edges, which a processor that draws by itself has no time for
+ */
+export function pixelRatio(quality: Quality, { screen, smooth, moving }: PixelsFor): number {
+  const still = smooth ? Math.min(screen, quality.pixelRatio) : UNSMOOTHED_RATIO;
+  return moving ? Math.min(still, quality.movingRatio) : still;
+}
+
+interface PixelsFor {
+  screen: number;
+  smooth: boolean;
+  moving: boolean;
+}
 
 /**
  * The setting to use next: the first is the cheapest, so a slow machine never draws a costly picture to find out.
@@ -59,6 +82,9 @@ export const nextQuality = (at: Quality, tookMs: number): Quality => {
   const up = QUALITIES[QUALITIES.indexOf(at) + 1];
   return up && tookMs < at.upgradeUnderMs ? up : at;
 };
+
+/** Edges are smoothed where the graphics fill their test squares in less than this, ms. */
+export const SMOOTH_UNDER_MS = 3;
 
 /** The setting below, or the same where there is none. */
 export const lowerQuality = (at: Quality): Quality => QUALITIES[QUALITIES.indexOf(at) - 1] ?? at;

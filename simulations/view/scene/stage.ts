@@ -1,21 +1,14 @@
-import {
-  Group,
-  NeutralToneMapping,
-  PCFShadowMap,
-  PerspectiveCamera,
-  Plane,
-  Raycaster,
-  Scene,
-  Vector2,
-  Vector3,
-  WebGLRenderer,
-  type Texture,
-} from 'three';
+import { Group, PerspectiveCamera, Plane, Raycaster, Scene, Vector2, Vector3, type Texture } from 'three';
 
+import { rest } from '../rest.ts';
 import type { BedModel } from './bed-model.ts';
+import { watchFinish } from './finish.ts';
 import { makeReflections, makeWorkshop } from './lights.ts';
+import { pictureMs } from './measure-picture.ts';
+import { panesOf, placeInPane, type Pane } from './panes.ts';
 import { eyePlace, HALF_VIEW_DEG, heldOrbit, type Orbit } from './orbit.ts';
-import { lowerQuality, nextQuality, paceWatch, QUALITIES, type Quality } from './quality.ts';
+import { lowerQuality, nextQuality, paceWatch, pixelRatio, QUALITIES, type Quality } from './quality.ts';
+import { makePrograms, makeRenderer } from './renderer.ts';
 
 /** A picture drawn only when something changed. */
 export interface Stage {
@@ -43,9 +36,20 @@ export interface Stage {
   quality: () => Quality;
   /** Holds one setting instead of the measured one. */
   holdQuality: (quality: Quality) => void;
-  /** Pictures drawn so far, what the graphics hold, and what the last picture asked of them, its shadows included. */
-  counts: () => { pictures: number; geometries: number; textures: number; calls: number; triangles: number };
+  counts: () => StageCounts;
   dispose: () => void;
+}
+
+export interface StageCounts {
+  /** Pictures asked for so far, and how many of them the graphics have finished. */
+  pictures: number;
+  finished: number;
+  /** What the graphics hold. */
+  geometries: number;
+  textures: number;
+  /** What the last picture asked of them, its shadows included. */
+  calls: number;
+  triangles: number;
 }
 
 export interface StageHooks {
@@ -54,20 +58,20 @@ export interface StageHooks {
   onQuality: (quality: Quality) => void;
 }
 
+/** Pictures quicker than this, ms, may be given to the graphics before the last is finished: they work on while the script does. */
+const QUICK_MS = 40;
+/** What has not changed for this long is at rest, ms. */
+const AT_REST_MS = 200;
+
 /** Device pixels to a CSS pixel beyond which a still is not sharpened: a buffer has its bounds. */
 const MOST_STILL_RATIO = 4;
 
-/** Opens a stage on a canvas; throws where the browser gives no WebGL 2. */
-export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
-  const renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true, powerPreference: 'high-performance' });
-  renderer.setClearAlpha(0);
-  // Counted over all the panes of a picture.
-  renderer.info.autoReset = false;
-  renderer.localClippingEnabled = true;
-  renderer.shadowMap.enabled = true;
-  renderer.shadowMap.type = PCFShadowMap;
-  renderer.shadowMap.autoUpdate = false;
-  renderer.toneMapping = NeutralToneMapping;
+/**
+ * Opens a stage on a canvas; throws where the browser gives no WebGL 2.
+ * @param smooth whether the graphics are to smooth edges
+ */
+export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks, smooth: boolean): Stage {
+  const renderer = makeRenderer(canvas, smooth);
   const scene = new Scene();
   const camera = new PerspectiveCamera(2 * HALF_VIEW_DEG, 1, 5, 12_000);
   const workshop = makeWorkshop();
@@ -82,21 +86,34 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
   let asked = 0;
   let pictures = 0;
   let lost = false;
+  /** Something changed that no picture shows yet, and when it last did. */
+  let due = false;
+  let changedAt = 0;
+  /** The picture was drawn for a moving scene, and is to be drawn better once that is at rest. */
+  let rough = false;
+  /** The setting is still to be found. */
   let measuring = true;
+  /** How many wait that no other picture comes between: one that is timed, one whose means of drawing are being made. */
+  let holds = 0;
   const pace = paceWatch();
+  const finish = watchFinish(renderer.getContext() as WebGL2RenderingContext);
   const steps = new Set<(now: number) => boolean>();
   const size = new Vector2();
   const ray = new Raycaster();
 
-  const tall = (): boolean => canvas.clientHeight > canvas.clientWidth;
-  const panes = (): number => Math.max(1, models.length);
-  const aspect = (): number => {
-    const wide = Math.max(1, canvas.clientWidth) / (tall() ? 1 : panes());
-    return wide / (Math.max(1, canvas.clientHeight) / (tall() ? panes() : 1));
+  const panes = (): Pane[] => panesOf(Math.max(1, canvas.clientWidth), Math.max(1, canvas.clientHeight), models.length);
+  const aspect = (): number => panes()[0]!.wide / panes()[0]!.high;
+
+  /** Takes so many pixels as suit a scene that moves or rests. */
+  const takePixels = (moving: boolean): void => {
+    const screen = globalThis.devicePixelRatio || 1;
+    const ratio = pixelRatio(quality, { screen, smooth, moving });
+    rough = ratio < pixelRatio(quality, { screen, smooth, moving: false });
+    if (renderer.getPixelRatio() !== ratio) renderer.setPixelRatio(ratio);
   };
 
   const applyQuality = (): void => {
-    renderer.setPixelRatio(Math.min(globalThis.devicePixelRatio || 1, quality.pixelRatio));
+    takePixels(true);
     workshop.setShadow(quality.shadowTexels, quality.shadowBlur);
     if (quality.reflections && !reflections) reflections = makeReflections(renderer);
     scene.environment = quality.reflections ? reflections : null;
@@ -121,52 +138,70 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
     camera.updateProjectionMatrix();
     camera.position.set(...eyePlace(orbit));
     camera.lookAt(orbit.target[0], orbit.target[2], -orbit.target[1]);
-    const wide = canvas.clientWidth;
-    const high = canvas.clientHeight;
-    const shared = renderer.shadowMap.needsUpdate;
+    const boxes = panes();
+    // One shadow map serves all: with several beds it is drawn anew for each.
+    const shadows = renderer.shadowMap.needsUpdate || models.length > 1;
     renderer.setScissorTest(models.length > 1);
-    models.forEach((model, pane) => {
+    models.forEach((model, n) => {
       models.forEach((other) => (other.group.visible = other === model));
-      if (models.length > 1) {
-        const paneWide = tall() ? wide : wide / models.length;
-        const paneHigh = tall() ? high / models.length : high;
-        const x = tall() ? 0 : pane * paneWide;
-        const y = tall() ? (models.length - 1 - pane) * paneHigh : 0;
-        renderer.setViewport(x, y, paneWide, paneHigh);
-        renderer.setScissor(x, y, paneWide, paneHigh);
-        renderer.shadowMap.needsUpdate = true;
-      } else {
-        renderer.setViewport(0, 0, wide, high);
-        renderer.shadowMap.needsUpdate = shared;
-      }
+      const { x, y, wide, high } = boxes[n]!;
+      renderer.setViewport(x, y, wide, high);
+      renderer.setScissor(x, y, wide, high);
+      renderer.shadowMap.needsUpdate = shadows;
       renderer.render(scene, camera);
     });
+    finish.mark(performance.now());
     pictures += 1;
   };
 
-  /** Draws to the end of the graphics' work, and times it. */
-  const timed = (): number => {
-    const gl = renderer.getContext();
-    const from = performance.now();
-    draw();
-    gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, new Uint8Array(4));
-    return performance.now() - from;
-  };
-
-  const measure = (): void => {
-    timed();
-    const took = timed();
+  /** Times a picture while the page goes on, and takes the next setting up where it was quick. */
+  const measure = async (): Promise<void> => {
+    holds += 1;
+    const took = await pictureMs({
+      draw: () => {
+        takePixels(true);
+        renderer.shadowMap.needsUpdate = true;
+        draw();
+      },
+      finish,
+      slowMs: QUICK_MS,
+      now: () => performance.now(),
+      rest,
+      goesOn: () => !lost && measuring,
+    });
+    holds -= 1;
+    request();
+    if (took === null || !measuring) return;
     const next = nextQuality(quality, took);
     measuring = next !== quality;
     if (!measuring) return;
     quality = next;
     applyQuality();
-    request();
+    await makeReady();
+  };
+
+  /** Lets the graphics make what draws the scene before it is drawn. */
+  const makeReady = async (): Promise<void> => {
+    holds += 1;
+    // What is to be shown first comes into the scene meanwhile.
+    await Promise.resolve();
+    await makePrograms(renderer, scene, camera, () => !lost);
+    holds -= 1;
+    changed();
   };
 
   const tick = (now: number): void => {
     asked = 0;
     if (lost) return;
+    const pending = finish.pending(performance.now());
+    const busy = pending >= (finish.tookMs() < QUICK_MS ? 2 : 1);
+    const moving = due || steps.size > 0;
+    const settled = rough && pending === 0 && performance.now() - changedAt > AT_REST_MS;
+    // Given more than they can draw, the graphics fall behind, and the whole page waits for them.
+    if (holds > 0 || busy || !(moving || settled)) {
+      if (pending > 0 || moving || rough) request();
+      return;
+    }
     if (pace(steps.size > 0 ? now : null) && quality !== lowerQuality(quality)) {
       // What was quick when measured is slow now (a larger bed, a warm machine): one setting down, and no more up.
       quality = lowerQuality(quality);
@@ -174,34 +209,47 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
       applyQuality();
     }
     for (const step of steps) if (!step(now)) steps.delete(step);
-    if (measuring && models.length > 0 && steps.size === 0) measure();
-    else draw();
-    if (steps.size > 0) request();
+    due = false;
+    if (measuring && models.length > 0 && steps.size === 0) void measure();
+    else {
+      takePixels(moving);
+      draw();
+    }
+    request();
   };
   const request = (): void => {
     if (asked === 0) asked = requestAnimationFrame(tick);
   };
+  /** Asks for a picture: something is seen from elsewhere. */
+  const moved = (): void => {
+    due = true;
+    changedAt = performance.now();
+    request();
+  };
   const changed = (): void => {
     renderer.shadowMap.needsUpdate = true;
-    request();
+    moved();
   };
 
   const onLost = (event: Event): void => {
     event.preventDefault();
     lost = true;
+    finish.forget();
     hooks.onLost();
   };
   const onRestored = (): void => {
     lost = false;
     reflections = null;
     applyQuality();
-    changed();
+    void makeReady();
     hooks.onRestored();
   };
   canvas.addEventListener('webglcontextlost', onLost);
   canvas.addEventListener('webglcontextrestored', onRestored);
   const watch = new ResizeObserver(changed);
   watch.observe(canvas);
+  // While the graphics have nothing else to do: a new size has to wait for what they are at.
+  fitCanvas();
   applyQuality();
 
   return {
@@ -212,12 +260,12 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
         beds.add(model.group);
         model.setQuality(quality);
       }
-      changed();
+      void makeReady();
     },
     orbit: () => orbit,
     setOrbit: (next) => {
       orbit = heldOrbit(next);
-      request();
+      moved();
     },
     aspect,
     changed,
@@ -232,16 +280,15 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
     },
     pick: (clientX, clientY, heightMm) => {
       const box = canvas.getBoundingClientRect();
-      const share = tall()
-        ? [(clientX - box.left) / box.width, (((clientY - box.top) / box.height) * panes()) % 1]
-        : [(((clientX - box.left) / box.width) * panes()) % 1, (clientY - box.top) / box.height];
-      ray.setFromCamera(new Vector2(share[0]! * 2 - 1, 1 - share[1]! * 2), camera);
+      const [across, down] = placeInPane(clientX - box.left, clientY - box.top, panes()[0]!);
+      ray.setFromCamera(new Vector2(across * 2 - 1, 1 - down * 2), camera);
       const level = new Plane(new Vector3(0, 1, 0), -heightMm);
       const hit = ray.ray.intersectPlane(level, new Vector3());
       return hit ? [hit.x, -hit.z] : null;
     },
     snapshot: () => {
       if (lost || canvas.width === 0) return Promise.resolve(null);
+      takePixels(false);
       renderer.shadowMap.needsUpdate = true;
       draw();
       return createImageBitmap(canvas);
@@ -267,9 +314,11 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks): Stage {
     counts: () => {
       const { geometries, textures } = renderer.info.memory;
       const { calls, triangles } = renderer.info.render;
-      return { pictures, geometries, textures, calls, triangles };
+      const finished = pictures - finish.pending(performance.now());
+      return { pictures, finished, geometries, textures, calls, triangles };
     },
     dispose: () => {
+      lost = true;
       cancelAnimationFrame(asked);
       watch.disconnect();
       canvas.removeEventListener('webglcontextlost', onLost);

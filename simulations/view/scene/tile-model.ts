@@ -91,12 +91,13 @@ export function makeTile(first: ViewPalette): TileModel {
   top.receiveShadow = false;
   const materials = [glaze, body, back, contact, line];
   let look: TileLook = 'solid';
-  let painted = false;
+  /** What the back or the contact is to show; null before a tile is laid. */
+  let marks: { frame: BedFrame; pulled: boolean } | null = null;
 
   const colour = (): void => {
     glaze.color = new Color(palette.glaze);
     body.color = new Color(palette.clay).multiplyScalar(0.92);
-    back.color = new Color(painted ? '#ffffff' : palette.clay);
+    back.color = new Color(back.map ? '#ffffff' : palette.clay);
     line.color = new Color(palette.ink);
   };
   const dress = (): void => {
@@ -108,7 +109,7 @@ export function makeTile(first: ViewPalette): TileModel {
       material.needsUpdate = true;
     }
     under.visible = !clear;
-    seen.visible = clear && painted;
+    seen.visible = clear && contact.map !== null;
     line.opacity = clear ? 0.75 : 0.28;
     for (const mesh of solids) mesh.castShadow = !clear;
   };
@@ -118,8 +119,25 @@ export function makeTile(first: ViewPalette): TileModel {
     back.map = null;
     contact.map = null;
   };
-  colour();
-  dress();
+  /** Paints what can be seen and is not painted yet: a picture of the contact takes long, and a solid tile hides it. */
+  const paintSeen = (): void => {
+    if (!marks) return;
+    const { frame, pulled } = marks;
+    if (pulled) {
+      if (back.map) return;
+      back.map = paintTexture(frame, palette, false);
+      back.needsUpdate = true;
+    } else if (look === 'clear' && !contact.map) {
+      contact.map = paintTexture(frame, palette, true);
+      contact.needsUpdate = true;
+    }
+  };
+  const redress = (): void => {
+    paintSeen();
+    colour();
+    dress();
+  };
+  redress();
   return {
     group,
     shape: (tile, frame) => {
@@ -133,27 +151,20 @@ export function makeTile(first: ViewPalette): TileModel {
       edges.geometry = tileEdges(tile, height);
     },
     paint: (frame, pulled) => {
+      if (back.map) back.needsUpdate = true;
       unpaint();
-      painted = isLaid(frame);
-      if (painted) {
-        if (pulled) back.map = paintTexture(frame, palette, false);
-        else contact.map = paintTexture(frame, palette, true);
-      }
-      back.needsUpdate = true;
-      contact.needsUpdate = true;
-      painted = painted && (back.map !== null || contact.map !== null);
-      colour();
-      if (!back.map) back.color = new Color(palette.clay);
-      dress();
+      marks = isLaid(frame) ? { frame, pulled } : null;
+      redress();
     },
     setLook: (next) => {
       if (next === look) return;
       look = next;
-      dress();
+      redress();
     },
     setPalette: (next) => {
       palette = next;
-      colour();
+      unpaint();
+      redress();
     },
     setClip: (planes) => {
       for (const material of materials) material.clippingPlanes = planes;

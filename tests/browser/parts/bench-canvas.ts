@@ -7,11 +7,6 @@ export function benchCanvas(widthPx: number, heightPx: number): ReturnType<typeo
   canvas.style.cssText = `width: ${widthPx}px; height: ${heightPx}px`;
   document.body.append(canvas);
   const nothing = (): void => undefined;
-  return openBenchView(canvas, LIGHT_PALETTE, {
-    onLost: nothing,
-    onRestored: nothing,
-    onQuality: nothing,
-    onHold: nothing,
-    tool: () => null,
-  });
+  const hooks = { onLost: nothing, onRestored: nothing, onQuality: nothing, onHold: nothing, tool: () => null };
+  return openBenchView(canvas, LIGHT_PALETTE, hooks, 0);
 }

@@ -28,7 +28,7 @@ const SHADES = 8;
 /** Beside the tile, mm: past what is squeezed out and its own shadow, and within the grid the bed is computed on. */
 const BESIDE_MM = [14, 22] as const;
 
-const view = benchCanvas(WIDE, HIGH);
+const view = await benchCanvas(WIDE, HIGH);
 const runner = createBedRunner();
 view.setStill(true);
 view.holdQuality(QUALITIES[0]!);

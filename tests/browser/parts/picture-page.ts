@@ -20,7 +20,7 @@ declare global {
   }
 }
 
-const view = benchCanvas(96, 64);
+const view = await benchCanvas(96, 64);
 // What is held does not hang on how finely it is drawn, the time does.
 view.holdQuality({ ...QUALITIES[0]!, shadowTexels: 64 });
 view.setStill(true);
