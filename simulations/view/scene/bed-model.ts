@@ -120,7 +120,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
     const leaning = floorLeaning(frame);
     // A wall ends where it meets the slab, up to a vertex beyond its mortar, and not in the air over it.
     shadeHeights(floorShade, widened(present, frame.columns, strideOf(frame)));
-    floorField.show(floorShade, frame.originMm, leaning);
+    floorField.show(floorShade, { origin: frame.originMm, stride: strideOf(frame), leaning });
   };
 
   const showBack = (frame: BedFrame, onTile: Float32Array, back: BackHeight): void => {
@@ -142,7 +142,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
     }
     shadeHeights(tileShade, widened(present, frame.columns, strideOf(frame)));
     const origin: [number, number] = [frame.originMm[0] - frame.offsetMm[0], frame.originMm[1] - frame.offsetMm[1]];
-    tileField.show(tileShade, origin, leaning);
+    tileField.show(tileShade, { origin, stride: strideOf(frame), leaning });
   };
 
   const stand = (): void => {
@@ -200,13 +200,21 @@ export function makeBedModel(first: ViewPalette): BedModel {
     });
   };
 
+  const showMortar = ({ frame, pulled }: Held): void => {
+    if (!pulled) {
+      showFloor(frame, frame.mortarMm);
+      return;
+    }
+    const torn = tearBed(frame);
+    showFloor(frame, torn.onFloor);
+    showBack(frame, torn.onTile, backOf(frame));
+  };
+
   const setQuality = (next: Quality): void => {
+    const was = held && strideOf(held.frame);
     quality = next;
     for (const { uniforms } of [bed, left]) uniforms.bedGrain.value = next.grain ? 1 : 0;
-    if (!held) return;
-    const stride = strideOf(held.frame);
-    floorField.setStride(stride);
-    tileField.setStride(stride);
+    if (held && strideOf(held.frame) !== was) showMortar(held);
   };
 
   return {
@@ -217,19 +225,12 @@ export function makeBedModel(first: ViewPalette): BedModel {
       const newFloor = !held || held.frame.floorMm !== frame.floorMm || !sameTile;
       const newTrowel = !held || held.setup.trowel !== setup.trowel;
       held = { setup, frame, pulled };
-      if (quality) setQuality(quality);
       if (newTrowel) trowel.shape(setup.trowel);
       if (newFloor) slab.fit(frame, setup.tile.lengthMm, setup.tile.widthMm);
       if (moved) {
         tile.shape(setup.tile, frame);
         tile.paint(frame, pulled);
-        if (pulled) {
-          const torn = tearBed(frame);
-          showFloor(frame, torn.onFloor);
-          showBack(frame, torn.onTile, backOf(frame));
-        } else {
-          showFloor(frame, frame.mortarMm);
-        }
+        showMortar(held);
         bed.uniforms.bedTorn.value = pulled ? 0.6 : 0;
         tileField.mesh.visible = pulled;
       }

@@ -6,7 +6,7 @@ import { keyedOrbit, listenForOrbit, type ToolHand } from './orbit-input.ts';
 import { betweenOrbits, namedView, type Orbit, type Subject, type ViewName } from './orbit.ts';
 import { SMOOTH_UNDER_MS, type Quality } from './quality.ts';
 import { slabPlan } from './slab-plan.ts';
-import { openStage, type Stage } from './stage.ts';
+import { openStage, type Stage, type StageCounts } from './stage.ts';
 import { paintAhead } from './swatches.ts';
 import type { TileLook } from './tile-model.ts';
 import { tween } from './tween.ts';
@@ -54,12 +54,29 @@ export interface BenchView {
   setStill: (still: boolean) => void;
   snapshot: Stage['snapshot'];
   still: Stage['still'];
-  counts: Stage['counts'];
+  /** What was drawn so far and what it asked of the graphics; `frames`: how many frames of beds were put before the eye. */
+  counts: () => StageCounts & { frames: number };
   /** Where the eye stands now. */
   eye: () => Orbit;
   quality: Stage['quality'];
   holdQuality: Stage['holdQuality'];
   dispose: () => void;
+}
+
+/** Whether two beds would give the same picture. */
+function looksAs(bed: BedShown, other: BedShown): boolean {
+  const placed = ({ trowel, cut, sway }: BedShown): string => JSON.stringify([trowel, cut, sway]);
+  const { setup, frame, tile, look, pulled, neighbours, air } = bed;
+  return (
+    setup === other.setup &&
+    frame === other.frame &&
+    tile === other.tile &&
+    look === other.look &&
+    pulled === other.pulled &&
+    neighbours === other.neighbours &&
+    air === other.air &&
+    placed(bed) === placed(other)
+  );
 }
 
 const POSES: Record<BedShown['tile'], TilePose> = {
@@ -93,6 +110,7 @@ export async function openBenchView(
   let palette = first;
   const panes: Pane[] = [];
   let shown: BedShown[] = [];
+  let frames = 0;
   let still = false;
   let fitted = '';
   let eye: ViewName | null = null;
@@ -154,7 +172,10 @@ export async function openBenchView(
 
   return {
     show: (beds) => {
+      // A picture more would keep the graphics from the one that shows the change.
+      if (beds.length === shown.length && beds.every((bed, n) => looksAs(bed, shown[n]!))) return;
       setPaneCount(beds.length);
+      if (beds.some(({ frame }, n) => frame !== shown[n]?.frame)) frames += 1;
       shown = beds;
       const tile = beds[0]?.setup.tile;
       const fit = tile ? `${tile.lengthMm} ${tile.widthMm}` : '';
@@ -206,7 +227,7 @@ export async function openBenchView(
     },
     snapshot: stage.snapshot,
     still: stage.still,
-    counts: stage.counts,
+    counts: () => ({ ...stage.counts(), frames }),
     eye: stage.orbit,
     quality: stage.quality,
     holdQuality: stage.holdQuality,

@@ -21,15 +21,47 @@ import { spreadHeights } from './spread-heights.ts';
 /** A mesh that a height field displaces: built once for a grid, then only its two textures change. */
 export interface FieldMesh {
   mesh: Mesh<BufferGeometry, MeshStandardMaterial>;
-  /** Puts new heights and shading on the machine's graphics; `origin` is the centre of cell (0,0), mm. */
-  show: (field: ShadedField, origin: [number, number], leaning?: FieldLeaning | null) => void;
-  /** Cells between two vertices: 1 draws every cell. */
-  setStride: (stride: number) => void;
+  /** Puts new heights and shading on the machine's graphics. */
+  show: (field: ShadedField, at: FieldPlace) => void;
   dispose: () => void;
 }
 
+/** Where a field lies and how finely it is drawn. */
+export interface FieldPlace {
+  /** The centre of cell (0,0), mm. */
+  origin: [number, number];
+  /** Cells between two vertices: 1 draws every cell. */
+  stride: number;
+  leaning?: FieldLeaning | null;
+}
+
+/** Grids kept of those drawn last: a bed at a glance and the full one follow on each other while a slider moves. */
+const GRIDS_KEPT = 3;
+
+/** Grids that are made once for each size, counted from the centre of cell (0,0). */
+function gridStore(): { gridOf: (field: ShadedField, stride: number) => BufferGeometry; dispose: () => void } {
+  const kept = new Map<string, BufferGeometry>();
+  const drop = (key: string): void => {
+    kept.get(key)?.dispose();
+    kept.delete(key);
+  };
+  return {
+    gridOf: (field, stride) => {
+      const key = `${field.columns} ${field.rows} ${field.cellMm} ${stride}`;
+      const grid = kept.get(key) ?? gridGeometry(field, stride);
+      // Last asked for, last to go.
+      kept.delete(key);
+      kept.set(key, grid);
+      const oldest = kept.keys().next().value;
+      if (kept.size > GRIDS_KEPT && oldest !== undefined) drop(oldest);
+      return grid;
+    },
+    dispose: () => [...kept.keys()].forEach(drop),
+  };
+}
+
 /** Vertices stand on cell centres; with one to a cell an unfiltered texture gives exact heights. */
-function gridGeometry(field: ShadedField, origin: [number, number], stride: number): BufferGeometry {
+function gridGeometry(field: ShadedField, stride: number): BufferGeometry {
   const { columns, rows, cellMm } = field;
   const across = Math.max(2, Math.ceil((columns - 1) / stride) + 1);
   const away = Math.max(2, Math.ceil((rows - 1) / stride) + 1);
@@ -41,8 +73,8 @@ function gridGeometry(field: ShadedField, origin: [number, number], stride: numb
     for (let column = 0; column < across; column++) {
       const cellColumn = Math.min(columns - 1, column * stride);
       const at = row * across + column;
-      places[at * 3] = origin[0] + cellColumn * cellMm;
-      places[at * 3 + 2] = -(origin[1] + cellRow * cellMm);
+      places[at * 3] = cellColumn * cellMm;
+      places[at * 3 + 2] = -cellRow * cellMm;
       normals[at * 3 + 1] = 1;
       uvs[at * 2] = (cellColumn + 0.5) / columns;
       uvs[at * 2 + 1] = (cellRow + 0.5) / rows;
@@ -99,18 +131,16 @@ export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUnifor
   let drawn: Float32Array = new Float32Array(0);
   let shade: DataTexture | null = null;
   let leans: DataTexture | null = null;
-  let stride = 1;
-  let shape = '';
-  let last: { field: ShadedField; origin: [number, number]; leaning: FieldLeaning | null } | null = null;
+  let last: { field: ShadedField; stride: number; leaning: FieldLeaning | null } | null = null;
+  const grids = gridStore();
 
   const drop = (): void => {
     heights?.dispose();
     shade?.dispose();
-    mesh.geometry.dispose();
   };
-  const build = (field: ShadedField, origin: [number, number]): void => {
+  const build = (field: ShadedField, stride: number): void => {
     drop();
-    mesh.geometry = gridGeometry(field, origin, stride);
+    mesh.geometry = grids.gridOf(field, stride);
     drawn = stride > 1 ? new Float32Array(field.heights.length) : field.heights;
     heights = heightTexture(drawn, field.columns, field.rows);
     shade = new DataTexture(field.shade, field.columns, field.rows, RGBAFormat, UnsignedByteType);
@@ -132,15 +162,12 @@ export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUnifor
     leans = leaning && flagTexture(leaning.leans, columns, rows);
     uniforms.bedLeaning.value = leans;
   };
-  const show = (field: ShadedField, origin: [number, number], leaning: FieldLeaning | null = null): void => {
-    const key = `${field.columns} ${field.rows} ${field.cellMm} ${origin[0]} ${origin[1]} ${stride}`;
-    if (key !== shape || last?.field !== field) {
-      shape = key;
-      build(field, origin);
-    }
+  const show = (field: ShadedField, { origin, stride, leaning = null }: FieldPlace): void => {
+    if (last?.field !== field || last.stride !== stride) build(field, stride);
+    mesh.position.set(origin[0], 0, -origin[1]);
     if (leaning !== last?.leaning) lean(field, leaning);
     if (drawn !== field.heights) spreadHeights(field.heights, field.columns, field.rows, drawn);
-    last = { field, origin, leaning };
+    last = { field, stride, leaning };
     mesh.visible = true;
     if (heights) heights.needsUpdate = true;
     if (shade) shade.needsUpdate = true;
@@ -149,12 +176,9 @@ export function fieldMesh(material: MeshStandardMaterial, uniforms: MortarUnifor
   return {
     mesh,
     show,
-    setStride: (next) => {
-      stride = next;
-      if (last) show(last.field, last.origin, last.leaning);
-    },
     dispose: () => {
       drop();
+      grids.dispose();
       leans?.dispose();
       material.dispose();
       shadow.dispose();

@@ -117,8 +117,12 @@ if (bedTexel.a < 0.5) discard;
 vec2 bedMm = vBedUv * bedSizeMm;
 float bedPixel = max(length(dFdx(bedMm)), length(dFdy(bedMm)));
 float bedNear = bedGrain * clamp(1.5 - bedPixel * 1.6, 0.0, 1.0);
-float bedSand = bedNoise(bedMm * 2.1) - 0.5;
-float bedBlotch = bedNoise(bedMm * 0.05) + 0.5 * bedNoise(bedMm * 0.21) - 0.75;
+float bedSand = 0.0;
+float bedBlotch = 0.0;
+if (bedGrain > 0.0) {
+  bedSand = bedNoise(bedMm * 2.1) - 0.5;
+  bedBlotch = bedNoise(bedMm * 0.05) + 0.5 * bedNoise(bedMm * 0.21) - 0.75;
+}
 diffuseColor.rgb *= 1.0 + 0.16 * bedBlotch + 0.34 * bedNear * bedSand;
 diffuseColor.rgb = mix(diffuseColor.rgb, diffuseColor.rgb * 1.16, bedTorn);
 // The paste that settles in a valley is darker and wetter than a crest.

@@ -20,14 +20,18 @@ export class BedProgress {
   problem = $state('');
   #runner: BedRunner | null = null;
   #rest: ReturnType<typeof setTimeout> | undefined;
+  /** The full bed that is to follow on a glance at it. */
+  #toCome: BedSetup | null = null;
   #turn = 0;
   readonly #shown = onceAPicture();
 
-  /** Computes a bed; the latest asked for wins. Resolves to the result, or null when another took its place. */
-  async run(setup: BedSetup): Promise<BedResult | null> {
-    clearTimeout(this.#rest);
-    this.#turn += 1;
-    this.#shown.drop();
+  /**
+   * Computes a bed; the latest asked for wins.
+   * @param live shows its pictures as they come; otherwise the bed before stands until this one is done
+   * @returns the result, or null when another took its place
+   */
+  async run(setup: BedSetup, live = true): Promise<BedResult | null> {
+    this.#forget();
     const turn = this.#turn;
     this.#runner ??= createBedRunner();
     this.share = 0;
@@ -38,6 +42,7 @@ export class BedProgress {
         onFrame: (frame) => {
           if (turn !== this.#turn) return;
           frames = keepFrame(frames, shareFloor(frames[0], frame));
+          if (!live) return;
           this.#shown.do(() => {
             this.setup = setup;
             this.frames = frames;
@@ -64,16 +69,33 @@ export class BedProgress {
     }
   }
 
-  /** A coarse bed at once, the full one when the hand rests. */
-  glance(coarse: BedSetup, full: BedSetup): void {
-    void this.run(coarse);
-    this.#rest = setTimeout(() => void this.run(full), REST_MS);
+  /** A coarse bed at once, the full one when the hand rests and the coarse one has been seen. */
+  glance(coarse: BedSetup, full: BedSetup, live = true): void {
+    const from = performance.now();
+    void this.run(coarse, live).then((result) => {
+      if (result) {
+        const left = REST_MS - (performance.now() - from);
+        this.#rest = setTimeout(() => void this.run(full, live), Math.max(0, left));
+      } else if (this.#toCome === full) this.#toCome = null;
+    });
+    this.#toCome = full;
+  }
+
+  /** Whether that very bed is to follow on the glance under way: a slider that is let go asks for it once more. */
+  isToCome(setup: BedSetup): boolean {
+    return this.#toCome !== null && JSON.stringify(this.#toCome) === JSON.stringify(setup);
+  }
+
+  /** Whatever was asked for before is asked for no more. */
+  #forget(): void {
+    clearTimeout(this.#rest);
+    this.#shown.drop();
+    this.#toCome = null;
+    this.#turn += 1;
   }
 
   stop(): void {
-    clearTimeout(this.#rest);
-    this.#shown.drop();
-    this.#turn += 1;
+    this.#forget();
     this.#runner?.cancel();
     this.share = null;
   }
