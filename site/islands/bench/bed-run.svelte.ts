@@ -20,8 +20,6 @@ export class BedProgress {
   problem = $state('');
   #runner: BedRunner | null = null;
   #rest: ReturnType<typeof setTimeout> | undefined;
-  /** The full bed that is to follow on a glance at it. */
-  #toCome: BedSetup | null = null;
   #turn = 0;
   readonly #shown = onceAPicture();
 
@@ -73,24 +71,16 @@ export class BedProgress {
   glance(coarse: BedSetup, full: BedSetup, live = true): void {
     const from = performance.now();
     void this.run(coarse, live).then((result) => {
-      if (result) {
-        const left = REST_MS - (performance.now() - from);
-        this.#rest = setTimeout(() => void this.run(full, live), Math.max(0, left));
-      } else if (this.#toCome === full) this.#toCome = null;
+      if (!result) return;
+      const left = REST_MS - (performance.now() - from);
+      this.#rest = setTimeout(() => void this.run(full, live), Math.max(0, left));
     });
-    this.#toCome = full;
-  }
-
-  /** Whether that very bed is to follow on the glance under way: a slider that is let go asks for it once more. */
-  isToCome(setup: BedSetup): boolean {
-    return this.#toCome !== null && JSON.stringify(this.#toCome) === JSON.stringify(setup);
   }
 
   /** Whatever was asked for before is asked for no more. */
   #forget(): void {
     clearTimeout(this.#rest);
     this.#shown.drop();
-    this.#toCome = null;
     this.#turn += 1;
   }
 

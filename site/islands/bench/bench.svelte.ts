@@ -97,7 +97,6 @@ export class Bench {
     this.cursor = null;
     // A pulled tile is looked at: one outcome takes the place of the other, and the page stays as it is meanwhile.
     const live = this.stage !== 'pulled';
-    if (this.bed.isToCome(this.setup)) return;
     if (moving || !live) this.bed.glance(atAGlance(this.setup), this.setup, live);
     else void this.bed.run(this.setup);
   }

@@ -1,0 +1,77 @@
+import { expect as expectSoon, test } from '@playwright/test';
+
+import { rested, stage, told } from './parts/bench-stage.ts';
+
+/** Software graphics on a busy machine take their time. */
+const expect = expectSoon.configure({ timeout: 30_000 });
+
+const SMALL = 'bench/#bed=1&long=152&wide=152&bow=0&nw=6.35&nd=6.35&nt=6.35&do=p40_0_0';
+
+test.describe('the pace of the bench', () => {
+  test.setTimeout(120_000);
+  test.use({ viewport: { width: 640, height: 700 }, contextOptions: { reducedMotion: 'reduce' } });
+
+  test('graphics that fall behind are given no more pictures, and the page goes on; once they are done, the last view is drawn', async ({
+    page,
+  }) => {
+    // Marked so, the page's own graphics never seem to be done.
+    await page.addInitScript(() => {
+      const plain = Object.getOwnPropertyDescriptor(WebGL2RenderingContext.prototype, 'getSyncParameter')
+        ?.value as WebGL2RenderingContext['getSyncParameter'];
+      WebGL2RenderingContext.prototype.getSyncParameter = function (sync, name) {
+        return 'behind' in document.documentElement.dataset
+          ? this.UNSIGNALED
+          : (plain.call(this, sync, name) as number);
+      };
+    });
+    await page.goto(SMALL);
+    await stage(page).scrollIntoViewIfNeeded();
+    await expect(stage(page)).toHaveAttribute('data-quality', /light|plain|fine/);
+    const before = await rested(page);
+    await page.evaluate(() => (document.documentElement.dataset['behind'] = ''));
+    await stage(page).focus();
+    for (let n = 0; n < 12; n++) {
+      await page.keyboard.press('ArrowLeft');
+      await page.waitForTimeout(50);
+    }
+    const behind = await told(page);
+    expect(behind.pictures - before.pictures).toBeLessThanOrEqual(2);
+    // What does not need them answers as ever.
+    await page.getByRole('button', { name: 'Fanned' }).click();
+    await expect.poll(() => page.url()).toContain('comb=fan');
+    await page.evaluate(() => delete document.documentElement.dataset['behind']);
+    await expect.poll(async () => (await told(page)).pictures).toBeGreaterThan(behind.pictures);
+    expect((await rested(page)).eye.azimuthDeg).toBe(before.eye.azimuthDeg - 12 * 7);
+  });
+
+  test('after the pull a slider keeps the back in sight, and the full bed follows on the glance', async ({ page }) => {
+    await page.goto(SMALL);
+    await page.getByRole('button', { name: 'Set the tile' }).click();
+    await page.getByRole('button', { name: 'Pull the tile' }).click();
+    await page.getByRole('button', { name: 'Commit and pull' }).click();
+    const back = page.getByRole('figure', { name: 'The back of the tile, turned over' });
+    await expect(back).toBeVisible();
+    await page.evaluate(() =>
+      document.querySelectorAll<HTMLDetailsElement>('main details').forEach((fold) => (fold.open = true)),
+    );
+    const blade = page.getByLabel('Angle of the blade');
+    const said = back.locator('figcaption');
+    const steep = await said.textContent();
+    await back.evaluate((plate) => {
+      new MutationObserver(() => {
+        if (!plate.isConnected) document.documentElement.dataset['gone'] = '';
+      }).observe(document.body, { childList: true, subtree: true });
+    });
+    for (let n = 0; n < 20; n++) await blade.press('ArrowLeft');
+    await expect(said).not.toHaveText(steep ?? '');
+    // What the last glance was followed by is the bed that the same set-up gives when it is put on the bench anew.
+    await rested(page);
+    const flat = await said.textContent();
+    await expect(page.locator('html')).not.toHaveAttribute('data-gone');
+    await page.reload();
+    await page.getByRole('button', { name: 'Set the tile' }).click();
+    await page.getByRole('button', { name: 'Pull the tile' }).click();
+    await page.getByRole('button', { name: 'Commit and pull' }).click();
+    await expect(said).toHaveText(flat ?? '');
+  });
+});
