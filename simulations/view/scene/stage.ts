@@ -154,23 +154,33 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks, smooth: 
     pictures += 1;
   };
 
+  /** Does something that no other picture may come between. */
+  const undisturbed = async <T>(work: () => Promise<T>): Promise<T> => {
+    holds += 1;
+    try {
+      return await work();
+    } finally {
+      holds -= 1;
+      request();
+    }
+  };
+
   /** Times a picture while the page goes on, and takes the next setting up where it was quick. */
   const measure = async (): Promise<void> => {
-    holds += 1;
-    const took = await pictureMs({
-      draw: () => {
-        takePixels(true);
-        renderer.shadowMap.needsUpdate = true;
-        draw();
-      },
-      finish,
-      slowMs: QUICK_MS,
-      now: () => performance.now(),
-      rest,
-      goesOn: () => !lost && measuring,
-    });
-    holds -= 1;
-    request();
+    const took = await undisturbed(() =>
+      pictureMs({
+        draw: () => {
+          takePixels(true);
+          renderer.shadowMap.needsUpdate = true;
+          draw();
+        },
+        finish,
+        slowMs: QUICK_MS,
+        now: () => performance.now(),
+        rest,
+        goesOn: () => !lost && measuring,
+      }),
+    );
     if (took === null || !measuring) return;
     const next = nextQuality(quality, took);
     measuring = next !== quality;
@@ -182,12 +192,12 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks, smooth: 
 
   /** Lets the graphics make what draws the scene before it is drawn. */
   const makeReady = async (): Promise<void> => {
-    holds += 1;
-    // What is to be shown first comes into the scene meanwhile.
-    await Promise.resolve();
-    await makePrograms(renderer, scene, camera, () => !lost);
-    holds -= 1;
     changed();
+    await undisturbed(async () => {
+      // What is to be shown first comes into the scene meanwhile.
+      await Promise.resolve();
+      await makePrograms(renderer, scene, camera, () => !lost);
+    });
   };
 
   const tick = (now: number): void => {
