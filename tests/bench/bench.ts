@@ -1,7 +1,7 @@
 // `npm run bench`: what the solver, the questions, the desk and the pages cost, each beside its budget. `--only word`
 // measures the parts whose name holds the word, `--json` prints for machines, `--write` writes RESULTS.md beside this
-// file. Timings are this machine's and need it quiet; nothing here is a test. The pages need `npm run build`.
-import { existsSync, writeFileSync } from 'node:fs';
+// file, or just those parts of it. Timings are this machine's and need it quiet; nothing here is a test. The pages need `npm run build`.
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 
 import type { Browser } from '@playwright/test';
@@ -12,14 +12,16 @@ import { inChromium } from './chromium.ts';
 import { deskSection } from './desk.ts';
 import { framesSection } from './frames.ts';
 import { figuresSection } from './lesson-figures.ts';
-import { marchSection } from './marches.ts';
+import { marchSection, yardstickMs } from './marches.ts';
 import { pagesSection } from './pages.ts';
 import { learnersSection, makingSection } from './questions.ts';
-import { resultsPage } from './results-page.ts';
+import { resultsPage, withSections } from './results-page.ts';
 import { refinementSection } from './refinement.ts';
 import { print, type Section } from './section.ts';
 import { cellsSection, solverSection } from './solver.ts';
 import { workerSection } from './worker-start.ts';
+
+const RESULTS = 'tests/bench/RESULTS.md';
 
 type Part = (browser: Browser, base: string) => Section | Promise<Section>;
 const parts: Record<string, Part> = {
@@ -51,7 +53,13 @@ const sections = await inChromium(async (browser, base) => {
     if (!values.json) print(section);
     done.push(section);
   }
-  if (values.write) writeFileSync('tests/bench/RESULTS.md', await resultsPage(done, browser.version()));
+  if (values.write) {
+    const whole = values.only === undefined;
+    const page = whole
+      ? resultsPage(done, browser.version())
+      : withSections(readFileSync(RESULTS, 'utf8'), done, yardstickMs());
+    writeFileSync(RESULTS, await page);
+  }
   return done;
 });
 if (values.json) process.stdout.write(`${JSON.stringify(sections)}\n`);

@@ -32,6 +32,25 @@ cost nothing. That is below the twofold gain that a second language in the house
 plain TypeScript.
 `;
 
+const styled = async (text: string): Promise<string> =>
+  format(text, { ...(await resolveConfig('tests/bench/RESULTS.md')), parser: 'markdown' });
+
+/**
+ * The page with some sections measured anew, each with the machine it was measured on; the others stand.
+ * @param heapMs the yardstick, measured beside them
+ */
+export function withSections(page: string, sections: readonly Section[], heapMs: number): Promise<string> {
+  let text = page;
+  for (const section of sections) {
+    const from = text.indexOf(`## ${section.title}\n`);
+    if (from < 0) throw new Error(`RESULTS.md has no section “${section.title}”: write the whole page first.`);
+    const next = text.indexOf('\n## ', from);
+    const says = `${section.says} Measured by itself, where the heap march took ${Math.round(heapMs)} ms.`;
+    text = `${text.slice(0, from)}${asMarkdown({ ...section, says })}${next < 0 ? '' : text.slice(next)}`;
+  }
+  return styled(text);
+}
+
 /** The committed page of results. */
 export async function resultsPage(sections: readonly Section[], browser: string): Promise<string> {
   const text = [
@@ -41,5 +60,5 @@ export async function resultsPage(sections: readonly Section[], browser: string)
     ...sections.map(asMarkdown),
     KERNEL,
   ].join('\n\n');
-  return format(text, { ...(await resolveConfig('tests/bench/RESULTS.md')), parser: 'markdown' });
+  return styled(text);
 }

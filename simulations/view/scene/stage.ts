@@ -113,7 +113,6 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks, smooth: 
   };
 
   const applyQuality = (): void => {
-    takePixels(true);
     workshop.setShadow(quality.shadowTexels, quality.shadowBlur);
     if (quality.reflections && !reflections) reflections = makeReflections(renderer);
     scene.environment = quality.reflections ? reflections : null;
@@ -305,12 +304,12 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks, smooth: 
     },
     still: (wide, take) => {
       if (lost || canvas.clientWidth === 0) return false;
-      const ratio = renderer.getPixelRatio();
-      renderer.setPixelRatio(Math.max(ratio, Math.min(MOST_STILL_RATIO, wide / canvas.clientWidth)));
+      const wanted = Math.min(MOST_STILL_RATIO, wide / canvas.clientWidth);
+      renderer.setPixelRatio(Math.max(renderer.getPixelRatio(), wanted));
       renderer.shadowMap.needsUpdate = true;
       draw();
       take(canvas);
-      renderer.setPixelRatio(ratio);
+      // A canvas that changes its size is empty until it is drawn: it gets its own back with its next picture.
       changed();
       return true;
     },
