@@ -62,6 +62,7 @@ export class BedProgress {
     } catch (problem) {
       if (turn !== this.#turn) return null;
       this.share = null;
+      this.result = null;
       if (!(problem instanceof BedStopped)) this.problem = problem instanceof Error ? problem.message : String(problem);
       return null;
     }
@@ -86,6 +87,8 @@ export class BedProgress {
 
   stop(): void {
     this.#forget();
+    // The bed before may still stand; what came of it is no answer to what was asked since.
+    if (this.share !== null) this.result = null;
     this.#runner?.cancel();
     this.share = null;
   }

@@ -82,6 +82,8 @@ export class Bench {
     this.stage === 'comb' ? 0 : Math.min(this.cursor ?? Infinity, Math.max(0, this.bed.frames.length - 1)),
   );
   readonly frame = $derived<BedFrame | null>(this.bed.frames[this.at] ?? null);
+  /** The set-up that the picture and the figures belong to: the one asked for, once its bed is there. */
+  readonly shownSetup = $derived<BedSetup>(this.bed.setup ?? this.setup);
   /** The newest picture is shown and the run has ended: figures and picture belong together. */
   readonly settled = $derived(
     this.bed.result !== null && (this.cursor === null || this.cursor >= this.bed.frames.length - 1),

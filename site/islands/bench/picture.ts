@@ -11,8 +11,7 @@ const NO_AIR: BedResult['pockets'] = [];
 
 /** What the three-dimensional picture is to show now; null until there is a frame. */
 export function bedShown(bench: Bench): BedShown | null {
-  const { frame, setup: wanted } = bench;
-  const setup = bench.bed.setup ?? wanted;
+  const { frame, shownSetup: setup } = bench;
   if (!frame) return null;
   const laid = isLaid(frame);
   const over = bench.stage === 'pulled' && bench.settled;
