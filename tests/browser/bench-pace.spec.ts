@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+
 import { expect as expectSoon, test } from '@playwright/test';
 
 import { rested, stage, told } from './parts/bench-stage.ts';
@@ -73,5 +75,34 @@ test.describe('the pace of the bench', () => {
     await page.getByRole('button', { name: 'Pull the tile' }).click();
     await page.getByRole('button', { name: 'Commit and pull' }).click();
     await expect(said).toHaveText(flat ?? '');
+  });
+
+  test('a file saved before the new outcome is there tells the bed that its figures came of', async ({ page }) => {
+    // Marked so, no worker hears of another bed: the one before stands.
+    await page.addInitScript(() => {
+      const post = Object.getOwnPropertyDescriptor(Worker.prototype, 'postMessage')?.value as (data: unknown) => void;
+      Worker.prototype.postMessage = function (data: unknown) {
+        if (!('deaf' in document.documentElement.dataset)) post.call(this, data);
+      };
+    });
+    await page.goto(SMALL);
+    await page.getByRole('button', { name: 'Set the tile' }).click();
+    await page.getByRole('button', { name: 'Pull the tile' }).click();
+    await page.getByRole('button', { name: 'Commit and pull' }).click();
+    const save = page.getByRole('button', { name: 'Save the figures' });
+    await expect(save).toBeEnabled();
+    const saved = async (): Promise<{ link: string; setup: { trowel: { angleDeg: number } }; result: object }> => {
+      const [file] = await Promise.all([page.waitForEvent('download'), save.click()]);
+      return JSON.parse(readFileSync(await file.path(), 'utf8')) as Awaited<ReturnType<typeof saved>>;
+    };
+    const before = await saved();
+    await page.evaluate(() => {
+      document.documentElement.dataset['deaf'] = '';
+      document.querySelectorAll<HTMLDetailsElement>('main details').forEach((fold) => (fold.open = true));
+    });
+    await page.getByLabel('Angle of the blade').press('ArrowLeft');
+    await expect.poll(() => page.url()).not.toContain(before.link);
+    const after = await saved();
+    expect(after).toEqual(before);
   });
 });
