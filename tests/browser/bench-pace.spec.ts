@@ -77,6 +77,41 @@ test.describe('the pace of the bench', () => {
     await expect(said).toHaveText(flat ?? '');
   });
 
+  for (const pulled of [false, true])
+    test(`a hand that moves on without a rest sees bed after bed${pulled ? ', after the pull too' : ''}`, async ({
+      page,
+    }) => {
+      await page.goto('bench/#bed=1&comb=swirl&do=p200_0_0');
+      await expect(stage(page)).toHaveAttribute('data-quality', /light|plain|fine/);
+      if (pulled) {
+        await page.getByRole('button', { name: 'Set the tile' }).click();
+        await page.getByRole('button', { name: 'Pull the tile' }).click();
+        await page.getByRole('button', { name: 'Commit and pull' }).click();
+      }
+      await rested(page);
+      await page.evaluate(() =>
+        document.querySelectorAll<HTMLDetailsElement>('main details').forEach((fold) => (fold.open = true)),
+      );
+      // Steps follow each other more quickly than any bed is computed, until five beds have been seen.
+      await page.getByLabel('Angle of the blade').evaluate(async (slider: HTMLInputElement) => {
+        const beds = (): number => {
+          dispatchEvent(new Event('bench-count'));
+          const counts = document.querySelector<HTMLElement>('[role=application]')?.dataset['counts'] ?? '{}';
+          return (JSON.parse(counts) as { frames: number }).frames;
+        };
+        const before = beds();
+        for (let n = 0; beds() < before + 5; n++) {
+          if (n % 28 < 14) slider.stepDown();
+          else slider.stepUp();
+          slider.dispatchEvent(new Event('input', { bubbles: true }));
+          await new Promise((later) => setTimeout(later));
+        }
+        slider.value = '45';
+        slider.dispatchEvent(new Event('input', { bubbles: true }));
+      });
+      await expect.poll(() => page.url()).toContain('angle=45');
+    });
+
   test('a file saved before the new outcome is there tells the bed that its figures came of', async ({ page }) => {
     // Marked so, no worker hears of another bed: the one before stands.
     await page.addInitScript(() => {

@@ -46,6 +46,30 @@ test('a lesson asks first, then shows the bed, and every number has its source',
   seen.clean();
 });
 
+test('a live figure follows a hand that moves on without a rest', async ({ page }) => {
+  await page.goto(path);
+  const figure = page.getByRole('figure', { name: /Press only/ });
+  await figure.scrollIntoViewIfNeeded();
+  await figure.getByRole('slider').fill('40');
+  await figure.getByRole('button', { name: /Set and pull/ }).click();
+  await expect(figure.locator('.live-now dd').first()).toBeVisible();
+  await figure.getByRole('radio', { name: 'move across' }).check({ force: true });
+  const slider = figure.getByLabel('How far it is moved, one way');
+  // Steps follow each other more quickly than a bed is computed, until five new outcomes have been read.
+  await slider.evaluate(async (knob: HTMLInputElement) => {
+    const outcome = (): string => knob.closest('figure')?.querySelector('.live-now')?.textContent ?? '';
+    const read = new Set([outcome()]);
+    for (let up = true; read.size < 6; read.add(outcome())) {
+      const was = knob.value;
+      if (up) knob.stepUp();
+      else knob.stepDown();
+      if (knob.value === was) up = !up;
+      knob.dispatchEvent(new Event('input', { bubbles: true }));
+      await new Promise((later) => setTimeout(later));
+    }
+  });
+});
+
 test('the guess and the truth are kept', async ({ page }) => {
   await page.goto(path);
   const figure = page.getByRole('figure', { name: /Press only/ });

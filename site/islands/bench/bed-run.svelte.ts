@@ -1,12 +1,31 @@
 import { BedStopped } from '@sim/bed/run.ts';
 import type { BedFrame, BedResult, BedSetup } from '@sim/bed/types.ts';
 import { createBedRunner, type BedRunner } from '@sim/worker/client.ts';
+import { oneByOne } from '@sim/worker/one-by-one.ts';
 
 import { keepFrame, shareFloor } from './frames.ts';
 import { onceAPicture } from './once-a-picture.ts';
 
 /** A slider at rest for this long gets the full run. */
 const REST_MS = 220;
+
+/** A look at a bed under a moving hand. */
+interface Glance {
+  coarse: BedSetup;
+  /** What follows when the hand rests; null for a bed that nobody looks at. */
+  full: BedSetup | null;
+  live: boolean;
+  /** When it was asked for, ms. */
+  at: number;
+}
+
+/** How a bed is computed: by which worker, what of it is shown, and whether it is still wanted. */
+interface Way {
+  runner: BedRunner;
+  /** Its pictures are shown as they come; otherwise the bed before stands until this one is done. */
+  live: boolean;
+  wanted: () => boolean;
+}
 
 /** One bed under way: its pictures as they come, and what came of it. */
 export class BedProgress {
@@ -16,11 +35,19 @@ export class BedProgress {
   result = $state.raw<BedResult | null>(null);
   /** Share done while a run is under way, else null. */
   share = $state<number | null>(null);
+  /** Runs begun so far. */
+  begun = $state(0);
   /** What went wrong, in the solver's words. */
   problem = $state('');
-  #runner: BedRunner | null = null;
+  #full: BedRunner | null = null;
+  /** Glances have a worker of their own: the full run's is ended when the hand moves on, and a new one starts slowly. */
+  #quick: BedRunner | null = null;
   #rest: ReturnType<typeof setTimeout> | undefined;
-  #turn = 0;
+  /** Counts what takes the place of a full run, and what takes the place of a glance. */
+  #fullTurn = 0;
+  #glanceTurn = 0;
+  readonly #glances = oneByOne<Glance>((glance) => this.#look(glance));
+  #newest: Glance | null = null;
   readonly #shown = onceAPicture();
 
   /**
@@ -28,30 +55,68 @@ export class BedProgress {
    * @param live shows its pictures as they come; otherwise the bed before stands until this one is done
    * @returns the result, or null when another took its place
    */
-  async run(setup: BedSetup, live = true): Promise<BedResult | null> {
+  run(setup: BedSetup, live = true): Promise<BedResult | null> {
     this.#forget();
-    const turn = this.#turn;
-    this.#runner ??= createBedRunner();
+    const turn = this.#fullTurn;
+    this.#full ??= createBedRunner();
+    return this.#compute(setup, { runner: this.#full, live, wanted: () => turn === this.#fullTurn });
+  }
+
+  /** A coarse bed at once, the full one when the hand rests and the coarse one has been seen. */
+  glance(coarse: BedSetup, full: BedSetup, live = true): void {
+    clearTimeout(this.#rest);
+    this.#fullTurn += 1;
+    this.#full?.cancel();
+    this.#newest = { coarse, full, live, at: performance.now() };
+    this.#glances.ask(this.#newest);
+  }
+
+  /** While nothing is under way: a bed that nobody sees starts the worker of the glances and makes it quick at such work. */
+  warm(coarse: BedSetup): void {
+    if (this.share === null) this.#glances.ask({ coarse, full: null, live: false, at: performance.now() });
+  }
+
+  async #look(glance: Glance): Promise<void> {
+    const turn = this.#glanceTurn;
+    this.#quick ??= createBedRunner();
+    const { coarse, full, live, at } = glance;
+    if (!full) {
+      await this.#quick.run(coarse).catch(() => undefined);
+      return;
+    }
+    const result = await this.#compute(coarse, {
+      runner: this.#quick,
+      live,
+      wanted: () => turn === this.#glanceTurn,
+    });
+    if (!result || glance !== this.#newest) return;
+    const left = REST_MS - (performance.now() - at);
+    this.#rest = setTimeout(() => void this.run(full, live), Math.max(0, left));
+  }
+
+  async #compute(setup: BedSetup, { runner, live, wanted }: Way): Promise<BedResult | null> {
     this.share = 0;
+    this.begun += 1;
     this.problem = '';
     let frames: BedFrame[] = [];
     try {
-      const run = await this.#runner.run(setup, {
+      const run = await runner.run(setup, {
         onFrame: (frame) => {
-          if (turn !== this.#turn) return;
+          if (!wanted()) return;
           frames = keepFrame(frames, shareFloor(frames[0], frame));
           if (!live) return;
           this.#shown.do(() => {
+            if (!wanted()) return;
             this.setup = setup;
             this.frames = frames;
             this.result = null;
           });
         },
         onProgress: (share) => {
-          if (turn === this.#turn) this.share = share;
+          if (wanted()) this.share = share;
         },
       });
-      if (turn !== this.#turn) return null;
+      if (!wanted()) return null;
       this.#shown.drop();
       frames = keepFrame(frames, shareFloor(frames[0], run.frame));
       this.setup = setup;
@@ -60,7 +125,7 @@ export class BedProgress {
       this.share = null;
       return run.result;
     } catch (problem) {
-      if (turn !== this.#turn) return null;
+      if (!wanted()) return null;
       this.share = null;
       this.result = null;
       if (!(problem instanceof BedStopped)) this.problem = problem instanceof Error ? problem.message : String(problem);
@@ -68,34 +133,30 @@ export class BedProgress {
     }
   }
 
-  /** A coarse bed at once, the full one when the hand rests and the coarse one has been seen. */
-  glance(coarse: BedSetup, full: BedSetup, live = true): void {
-    const from = performance.now();
-    void this.run(coarse, live).then((result) => {
-      if (!result) return;
-      const left = REST_MS - (performance.now() - from);
-      this.#rest = setTimeout(() => void this.run(full, live), Math.max(0, left));
-    });
-  }
-
   /** Whatever was asked for before is asked for no more. */
   #forget(): void {
     clearTimeout(this.#rest);
     this.#shown.drop();
-    this.#turn += 1;
+    this.#glances.drop();
+    this.#newest = null;
+    this.#fullTurn += 1;
+    this.#glanceTurn += 1;
   }
 
   stop(): void {
     this.#forget();
     // The bed before may still stand; what came of it is no answer to what was asked since.
     if (this.share !== null) this.result = null;
-    this.#runner?.cancel();
+    this.#full?.cancel();
+    this.#quick?.cancel();
     this.share = null;
   }
 
   close(): void {
     this.stop();
-    this.#runner?.close();
-    this.#runner = null;
+    this.#full?.close();
+    this.#quick?.close();
+    this.#full = null;
+    this.#quick = null;
   }
 }

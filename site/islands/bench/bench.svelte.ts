@@ -90,15 +90,20 @@ export class Bench {
   );
 
   start(): void {
-    void this.bed.run(this.setup);
+    void this.#begin();
+  }
+
+  /** The first bed, and then what makes the next ones quick. */
+  async #begin(): Promise<void> {
+    if (await this.bed.run(this.setup)) this.bed.warm(atAGlance(this.setup));
   }
 
   /** Changes the set-up. `moving`: a slider is under the hand, so a coarse bed is shown first. */
   change(next: Partial<BedSetup>, moving = false): void {
     this.setup = withCells({ ...this.setup, ...next });
     this.cursor = null;
-    // A pulled tile is looked at: one outcome takes the place of the other, and the page stays as it is meanwhile.
-    const live = this.stage !== 'pulled';
+    // A tile that lies there is looked at: one outcome takes the place of the other, and the page stays as it is meanwhile.
+    const live = this.stage === 'comb';
     if (moving || !live) this.bed.glance(atAGlance(this.setup), this.setup, live);
     else void this.bed.run(this.setup);
   }
@@ -191,6 +196,7 @@ export class Bench {
     this.tool = 'turn';
     this.holdAs('turned');
     this.cursor = null;
+    this.bed.warm(atAGlance(this.setup));
   }
 
   /** Holds a pulled tile. The tiles next door, and the step to them, are there only while it lies on its bed. */
@@ -225,7 +231,7 @@ export class Bench {
     this.again();
     this.setup = withCells(setup);
     this.told = told;
-    void this.bed.run(this.setup);
+    this.start();
   }
 
   /** Keeps the bed as it is, beside the one to come. */

@@ -1,0 +1,34 @@
+/** Work that is asked for quicker than it can be done. */
+export interface OneByOne<T> {
+  /** Begins at once, or when what is under way has ended; of what is asked for meanwhile only the last is begun. */
+  ask: (asked: T) => void;
+  /** Forgets what waits; what is under way goes on. */
+  drop: () => void;
+}
+
+/**
+ * One piece of work after the other, each to its end. Under a hand that moves on without a pause something is then seen
+ * all the time; were each begun anew, nothing would be seen until the hand rests.
+ * @param work must not reject
+ */
+export function oneByOne<T>(work: (asked: T) => Promise<void>): OneByOne<T> {
+  let waiting: { asked: T } | null = null;
+  let busy = false;
+  const begin = async (asked: T): Promise<void> => {
+    busy = true;
+    await work(asked);
+    busy = false;
+    const next = waiting;
+    waiting = null;
+    if (next) void begin(next.asked);
+  };
+  return {
+    ask: (asked) => {
+      if (busy) waiting = { asked };
+      else void begin(asked);
+    },
+    drop: () => {
+      waiting = null;
+    },
+  };
+}
