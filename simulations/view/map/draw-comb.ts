@@ -29,9 +29,11 @@ export function drawComb(pen: Pen, comb: CombSetup, trowel: TrowelSetup, drawing
   const valley = readColour(palette.mortarDark);
   const pixels = new Uint8ClampedArray(width * height * 4);
   for (let y = 0; y < height; y++) {
+    let before = at(-1, y);
     for (let x = 0; x < width; x++) {
       const here = at(x, y);
-      const light = 0.35 * Math.max(-1, Math.min(1, (here - at(x - 1, y)) / full));
+      const light = 0.35 * Math.max(-1, Math.min(1, (here - before) / full));
+      before = here;
       const share = Math.max(0, Math.min(1, here / full + light));
       const to = (y * width + x) * 4;
       for (let channel = 0; channel < 3; channel++)
