@@ -193,8 +193,8 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks, smooth: 
   const makeReady = async (): Promise<void> => {
     changed();
     await undisturbed(async () => {
-      // What is to be shown first comes into the scene meanwhile.
-      await Promise.resolve();
+      // What is to be shown first comes into the scene meanwhile, and the page has its turn.
+      await rest();
       await makePrograms(renderer, scene, camera, () => !lost);
     });
   };
