@@ -54,8 +54,11 @@ export interface BenchView {
   setStill: (still: boolean) => void;
   snapshot: Stage['snapshot'];
   still: Stage['still'];
-  /** What was drawn so far and what it asked of the graphics; `frames`: how many frames of beds were put before the eye. */
-  counts: () => StageCounts & { frames: number };
+  /**
+   * What was drawn so far and what it asked of the graphics; `frames`: how many frames of beds were put before the eye,
+   * `without`: how many pictures had been asked for when the newest was.
+   */
+  counts: () => StageCounts & { frames: number; without: number };
   /** Where the eye stands now. */
   eye: () => Orbit;
   quality: Stage['quality'];
@@ -111,6 +114,7 @@ export async function openBenchView(
   const panes: Pane[] = [];
   let shown: BedShown[] = [];
   let frames = 0;
+  let without = 0;
   let still = false;
   let fitted = '';
   let eye: ViewName | null = null;
@@ -175,7 +179,10 @@ export async function openBenchView(
       // A picture more would keep the graphics from the one that shows the change.
       if (beds.length === shown.length && beds.every((bed, n) => looksAs(bed, shown[n]!))) return;
       setPaneCount(beds.length);
-      if (beds.some(({ frame }, n) => frame !== shown[n]?.frame)) frames += 1;
+      if (beds.some(({ frame }, n) => frame !== shown[n]?.frame)) {
+        frames += 1;
+        without = stage.counts().pictures;
+      }
       shown = beds;
       const tile = beds[0]?.setup.tile;
       const fit = tile ? `${tile.lengthMm} ${tile.widthMm}` : '';
@@ -227,7 +234,7 @@ export async function openBenchView(
     },
     snapshot: stage.snapshot,
     still: stage.still,
-    counts: () => ({ ...stage.counts(), frames }),
+    counts: () => ({ ...stage.counts(), frames, without }),
     eye: stage.orbit,
     quality: stage.quality,
     holdQuality: stage.holdQuality,
