@@ -8,13 +8,21 @@ export interface Sheet {
   scale: number;
 }
 
+/** What is out of sight waits for the hand to rest, ms. */
+const LATER_MS = 250;
+
+const inSight = (canvas: HTMLCanvasElement): boolean => {
+  const { top, bottom } = canvas.getBoundingClientRect();
+  return bottom > 0 && top < innerHeight;
+};
+
 /** Keeps a canvas as sharp as the screen. */
 export function sharpCanvas(canvas: HTMLCanvasElement): {
   /** The pen, and the canvas brought to its size on the screen. */
   sheet: () => Sheet | null;
   /**
-   * Draws with the page's next picture and whenever the size changes. Called inside an effect, so that of changes in
-   * quick succession only the last is drawn.
+   * Draws with the page's next picture and whenever the size changes; out of sight a little later, so that what is in
+   * sight is not kept waiting. Called inside an effect, so that of changes in quick succession only the last is drawn.
    * @returns what ends it
    */
   drawn: (draw: () => void) => () => void;
@@ -32,9 +40,17 @@ export function sharpCanvas(canvas: HTMLCanvasElement): {
     },
     drawn: (draw) => {
       // An observer reports once when it begins, and then each change.
-      const watch = new ResizeObserver(() => draw());
+      let later: ReturnType<typeof setTimeout> | undefined;
+      const watch = new ResizeObserver(() => {
+        clearTimeout(later);
+        if (inSight(canvas)) draw();
+        else later = setTimeout(draw, LATER_MS);
+      });
       watch.observe(canvas);
-      return () => watch.disconnect();
+      return () => {
+        clearTimeout(later);
+        watch.disconnect();
+      };
     },
   };
 }
