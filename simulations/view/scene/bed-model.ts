@@ -213,6 +213,7 @@ export function makeBedModel(first: ViewPalette): BedModel {
   const setQuality = (next: Quality): void => {
     const was = held && strideOf(held.frame);
     quality = next;
+    tile.setTexels(next.paintTexels);
     for (const { uniforms } of [bed, left]) uniforms.bedGrain.value = next.grain ? 1 : 0;
     if (held && strideOf(held.frame) !== was) showMortar(held);
   };
@@ -221,14 +222,15 @@ export function makeBedModel(first: ViewPalette): BedModel {
     group,
     show: (setup, frame, pulled) => {
       const sameTile = held?.setup.tile === setup.tile;
-      const moved = !held || held.frame !== frame || held.pulled !== pulled || !sameTile;
+      const reshaped = !held || held.frame !== frame || !sameTile;
+      const moved = reshaped || held?.pulled !== pulled;
       const newFloor = !held || held.frame.floorMm !== frame.floorMm || !sameTile;
       const newTrowel = !held || held.setup.trowel !== setup.trowel;
       held = { setup, frame, pulled };
       if (newTrowel) trowel.shape(setup.trowel);
       if (newFloor) slab.fit(frame, setup.tile.lengthMm, setup.tile.widthMm);
+      if (reshaped) tile.shape(setup.tile, frame);
       if (moved) {
-        tile.shape(setup.tile, frame);
         tile.paint(frame, pulled);
         showMortar(held);
         bed.uniforms.bedTorn.value = pulled ? 0.6 : 0;

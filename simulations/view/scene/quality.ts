@@ -10,6 +10,8 @@ export interface Quality {
   shadowBlur: number;
   /** Most vertices in one bed's mesh. */
   vertices: number;
+  /** Longest side of a painted back, texels. */
+  paintTexels: number;
   /** Sand in the surface. */
   grain: boolean;
   /** Window and wall mirrored in what is wet. */
@@ -26,6 +28,7 @@ export const QUALITIES: readonly Quality[] = [
     shadowTexels: 768,
     shadowBlur: 1,
     vertices: 32_000,
+    paintTexels: 640,
     grain: false,
     reflections: false,
     upgradeUnderMs: 9,
@@ -37,6 +40,7 @@ export const QUALITIES: readonly Quality[] = [
     shadowTexels: 1536,
     shadowBlur: 1.4,
     vertices: 60_000,
+    paintTexels: 1024,
     grain: true,
     reflections: true,
     upgradeUnderMs: 9,
@@ -48,6 +52,7 @@ export const QUALITIES: readonly Quality[] = [
     shadowTexels: 3072,
     shadowBlur: 2.4,
     vertices: 240_000,
+    paintTexels: 1024,
     grain: true,
     reflections: true,
     upgradeUnderMs: 0,

@@ -22,6 +22,7 @@ import { paintMap } from '../map/paint-map.ts';
 import { tileWindow } from '../map/tile-window.ts';
 import type { ViewPalette } from '../palette.ts';
 import { plainBack } from '../back-of.ts';
+import { QUALITIES } from './quality.ts';
 import { hollowBack, tileEdges, tileFace } from './tile-shape.ts';
 
 /** Whether one sees the tile or through it. */
@@ -35,19 +36,25 @@ export interface TileModel {
   /** Paints what the back shows: under a clear tile the contact, on a pulled one the marks. */
   paint: (frame: BedFrame, pulled: boolean) => void;
   setLook: (look: TileLook) => void;
+  /** Longest side of what is painted, texels. */
+  setTexels: (most: number) => void;
   setPalette: (palette: ViewPalette) => void;
   setClip: (planes: Plane[]) => void;
   dispose: () => void;
 }
 
-/** Longest side of a painted back, texels. */
-const PAINT_SIDE = 1024;
+interface BackPaint {
+  palette: ViewPalette;
+  clearOpen: boolean;
+  /** Longest side, texels. */
+  most: number;
+}
 
-function paintTexture(frame: BedFrame, palette: ViewPalette, clearOpen: boolean): DataTexture {
+function paintTexture(frame: BedFrame, { palette, clearOpen, most }: BackPaint): DataTexture {
   const window = tileWindow(frame);
   const across = window.toColumn - window.fromColumn;
   const away = window.toRow - window.fromRow;
-  const perCell = Math.max(0.25, Math.min(3, PAINT_SIDE / Math.max(across, away)));
+  const perCell = Math.max(0.25, Math.min(3, most / Math.max(across, away)));
   const width = Math.max(2, Math.round(across * perCell));
   const height = Math.max(2, Math.round(away * perCell));
   // Patterns are sized in mm here: their step of 7 covers 7 mm of tile.
@@ -91,6 +98,7 @@ export function makeTile(first: ViewPalette): TileModel {
   top.receiveShadow = false;
   const materials = [glaze, body, back, contact, line];
   let look: TileLook = 'solid';
+  let most = QUALITIES[0]!.paintTexels;
   /** What the back or the contact is to show; null before a tile is laid. */
   let marks: { frame: BedFrame; pulled: boolean } | null = null;
 
@@ -125,10 +133,10 @@ export function makeTile(first: ViewPalette): TileModel {
     const { frame, pulled } = marks;
     if (pulled) {
       if (back.map) return;
-      back.map = paintTexture(frame, palette, false);
+      back.map = paintTexture(frame, { palette, clearOpen: false, most });
       back.needsUpdate = true;
     } else if (look === 'clear' && !contact.map) {
-      contact.map = paintTexture(frame, palette, true);
+      contact.map = paintTexture(frame, { palette, clearOpen: true, most });
       contact.needsUpdate = true;
     }
   };
@@ -159,6 +167,12 @@ export function makeTile(first: ViewPalette): TileModel {
     setLook: (next) => {
       if (next === look) return;
       look = next;
+      redress();
+    },
+    setTexels: (next) => {
+      if (next === most) return;
+      most = next;
+      unpaint();
       redress();
     },
     setPalette: (next) => {

@@ -93,9 +93,13 @@ export class Bench {
     void this.#begin();
   }
 
-  /** The first bed, and then what makes the next ones quick. */
   async #begin(): Promise<void> {
-    if (await this.bed.run(this.setup)) this.bed.warm(atAGlance(this.setup));
+    if (await this.bed.run(this.setup)) this.#ready();
+  }
+
+  /** Nothing moves: what makes the next glances quick is done now. */
+  #ready(): void {
+    this.bed.warm(atAGlance(this.setup));
   }
 
   /** Changes the set-up. `moving`: a slider is under the hand, so a coarse bed is shown first. */
@@ -162,11 +166,14 @@ export class Bench {
   /** Runs the bed and then shows the act once as it went: the run itself is done before an eye could follow it. */
   async #showWork(act: number): Promise<void> {
     const { setup } = this;
-    if (!(await this.bed.run(setup)) || wantsStill()) return;
+    if (!(await this.bed.run(setup))) return;
     const { frames } = this.bed;
     const first = frames.findIndex(({ action }) => action === act);
     const last = frames.length - 1;
-    if (first < 1 || first === last) return;
+    if (wantsStill() || first < 1 || first === last) {
+      this.#ready();
+      return;
+    }
     let shown: number | null = null;
     const from = performance.now();
     const step = (now: number): void => {
@@ -175,7 +182,8 @@ export class Bench {
       const share = (now - from) / SHOW_MS;
       shown = share >= 1 ? null : first + Math.floor(share * (last - first + 1));
       this.cursor = shown;
-      if (shown !== null) requestAnimationFrame(step);
+      if (shown === null) this.#ready();
+      else requestAnimationFrame(step);
     };
     requestAnimationFrame(step);
   }
@@ -196,7 +204,6 @@ export class Bench {
     this.tool = 'turn';
     this.holdAs('turned');
     this.cursor = null;
-    this.bed.warm(atAGlance(this.setup));
   }
 
   /** Holds a pulled tile. The tiles next door, and the step to them, are there only while it lies on its bed. */
