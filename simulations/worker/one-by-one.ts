@@ -9,18 +9,19 @@ export interface OneByOne<T> {
 /**
  * One piece of work after the other, each to its end. Under a hand that moves on without a pause something is then seen
  * all the time; were each begun anew, nothing would be seen until the hand rests.
- * @param work must not reject
+ * @param work must not reject; what it resolves with is done when the next is under way, so that the two go on together
  */
-export function oneByOne<T>(work: (asked: T) => Promise<void>): OneByOne<T> {
+export function oneByOne<T>(work: (asked: T) => Promise<() => void>): OneByOne<T> {
   let waiting: { asked: T } | null = null;
   let busy = false;
   const begin = async (asked: T): Promise<void> => {
     busy = true;
-    await work(asked);
+    const end = await work(asked);
     busy = false;
     const next = waiting;
     waiting = null;
     if (next) void begin(next.asked);
+    end();
   };
   return {
     ask: (asked) => {

@@ -81,7 +81,7 @@ test.describe('the pace of the bench', () => {
     test(`a hand that moves on without a rest sees bed after bed${pulled ? ', after the pull too' : ''}`, async ({
       page,
     }) => {
-      await page.goto('bench/#bed=1&comb=swirl&do=p200_0_0');
+      await page.goto(`${SMALL}&comb=swirl`);
       await expect(stage(page)).toHaveAttribute('data-quality', /light|plain|fine/);
       if (pulled) {
         await page.getByRole('button', { name: 'Set the tile' }).click();

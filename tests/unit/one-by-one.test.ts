@@ -7,10 +7,10 @@ function slowWork() {
   const begun: number[] = [];
   const ended: number[] = [];
   let finish: (() => void) | null = null;
-  const work = async (asked: number): Promise<void> => {
+  const work = async (asked: number): Promise<() => void> => {
     begun.push(asked);
     await new Promise<void>((done) => (finish = done));
-    ended.push(asked);
+    return () => ended.push(asked);
   };
   const end = async (): Promise<void> => {
     finish?.();
@@ -38,6 +38,19 @@ describe('work asked for quicker than it can be done', () => {
     while (ended.length < begun.length) await end();
     // The first of all, then the last of each round.
     expect(ended).toEqual([1, ...Array.from({ length: 20 }, (_, round) => 5 * (round + 1))]);
+  });
+
+  test('what came of one is put before the eye when the next is already under way', async () => {
+    const { work, end, begun } = slowWork();
+    const underWay: number[] = [];
+    const turns = oneByOne(async (asked: number) => {
+      await work(asked);
+      return () => underWay.push(begun.length);
+    });
+    turns.ask(1);
+    turns.ask(2);
+    await end();
+    expect(underWay).toEqual([2]);
   });
 
   test('what waits can be dropped; what is under way goes on, and what is asked later is done', async () => {

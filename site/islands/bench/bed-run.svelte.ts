@@ -55,11 +55,12 @@ export class BedProgress {
    * @param live shows its pictures as they come; otherwise the bed before stands until this one is done
    * @returns the result, or null when another took its place
    */
-  run(setup: BedSetup, live = true): Promise<BedResult | null> {
+  async run(setup: BedSetup, live = true): Promise<BedResult | null> {
     this.#forget();
     const turn = this.#fullTurn;
     this.#full ??= createBedRunner();
-    return this.#compute(setup, { runner: this.#full, live, wanted: () => turn === this.#fullTurn });
+    const show = await this.#compute(setup, { runner: this.#full, live, wanted: () => turn === this.#fullTurn });
+    return show();
   }
 
   /** A coarse bed at once, the full one when the hand rests and the coarse one has been seen. */
@@ -76,29 +77,37 @@ export class BedProgress {
     if (this.share === null) this.#glances.ask({ coarse, full: null, live: false, at: performance.now() });
   }
 
-  async #look(glance: Glance): Promise<void> {
+  async #look(glance: Glance): Promise<() => void> {
     const turn = this.#glanceTurn;
     this.#quick ??= createBedRunner();
     const { coarse, full, live, at } = glance;
     if (!full) {
       await this.#quick.run(coarse).catch(() => undefined);
-      return;
+      return () => undefined;
     }
-    const result = await this.#compute(coarse, {
+    const show = await this.#compute(coarse, {
       runner: this.#quick,
       live,
       wanted: () => turn === this.#glanceTurn,
     });
-    if (!result || glance !== this.#newest) return;
-    const left = REST_MS - (performance.now() - at);
-    this.#rest = setTimeout(() => void this.run(full, live), Math.max(0, left));
+    return () => {
+      if (!show() || glance !== this.#newest) return;
+      const left = REST_MS - (performance.now() - at);
+      this.#rest = setTimeout(() => void this.run(full, live), Math.max(0, left));
+    };
   }
 
-  async #compute(setup: BedSetup, { runner, live, wanted }: Way): Promise<BedResult | null> {
+  /** Computes a bed; what it resolves with shows what came of it and gives the result, or null when that is not wanted. */
+  async #compute(setup: BedSetup, { runner, live, wanted }: Way): Promise<() => BedResult | null> {
     this.share = 0;
     this.begun += 1;
+    const own = this.begun;
     this.problem = '';
     let frames: BedFrame[] = [];
+    /** The next may be under way by then: the share is its. */
+    const ended = (): void => {
+      if (own === this.begun) this.share = null;
+    };
     try {
       const run = await runner.run(setup, {
         onFrame: (frame) => {
@@ -116,20 +125,25 @@ export class BedProgress {
           if (wanted()) this.share = share;
         },
       });
-      if (!wanted()) return null;
-      this.#shown.drop();
-      frames = keepFrame(frames, shareFloor(frames[0], run.frame));
-      this.setup = setup;
-      this.frames = frames;
-      this.result = run.result;
-      this.share = null;
-      return run.result;
+      return () => {
+        if (!wanted()) return null;
+        this.#shown.drop();
+        frames = keepFrame(frames, shareFloor(frames[0], run.frame));
+        this.setup = setup;
+        this.frames = frames;
+        this.result = run.result;
+        ended();
+        return run.result;
+      };
     } catch (problem) {
-      if (!wanted()) return null;
-      this.share = null;
-      this.result = null;
-      if (!(problem instanceof BedStopped)) this.problem = problem instanceof Error ? problem.message : String(problem);
-      return null;
+      return () => {
+        if (!wanted()) return null;
+        ended();
+        this.result = null;
+        if (!(problem instanceof BedStopped))
+          this.problem = problem instanceof Error ? problem.message : String(problem);
+        return null;
+      };
     }
   }
 
