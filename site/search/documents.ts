@@ -6,6 +6,7 @@ import { parts } from '@site/components/parts.ts';
 import { moduleLines, moduleTitles } from '@site/messages/en/course.ts';
 import { partLines } from '@site/messages/en/parts.ts';
 import { shell } from '@site/messages/en/shell.ts';
+import { termsPage } from '@site/messages/en/terms.ts';
 
 import { stretches } from './plain-text.ts';
 
@@ -69,7 +70,7 @@ const ofTerms = (): Draft[] =>
     kind: 'term',
     title: term,
     section: '',
-    text: `${says} ${(also ?? []).join(', ')}`.trim(),
+    text: also ? `${says} (${termsPage.also} ${also.join(', ')})` : says,
     path: `/terms/#${id}`,
   }));
 
