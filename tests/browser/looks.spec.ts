@@ -146,7 +146,11 @@ test.describe('on a projector', () => {
         path: 'bench/wall/',
         flat: true,
         ready: async () => {
-          for (let n = 0; n < 2; n++) await page.getByRole('button', { name: 'Next' }).click();
+          const next = page.getByRole('button', { name: 'Next' });
+          await expect(page.getByText(/^Combed\./)).toBeVisible();
+          await next.click();
+          await expect(page.getByText(/^Set\./)).toBeVisible({ timeout: 20_000 });
+          await next.click();
           await expect(page.getByText(/^Pulled\..*\d+\s%/)).toBeVisible({ timeout: 20_000 });
         },
       },
