@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 
-import { expect as expectSoon, test } from '@playwright/test';
+import { expect as expectSoon, type Page, test } from '@playwright/test';
 
 import { rested, stage, told } from './parts/bench-stage.ts';
 
@@ -8,6 +8,17 @@ import { rested, stage, told } from './parts/bench-stage.ts';
 const expect = expectSoon.configure({ timeout: 30_000 });
 
 const SMALL = 'bench/#bed=1&long=152&wide=152&bow=0&nw=6.35&nd=6.35&nt=6.35&do=p40_0_0';
+
+/** Sets the tile as it lies, and pulls it with the guess that is offered. */
+async function pull(page: Page): Promise<void> {
+  for (const name of ['Set the tile', 'Pull the tile', 'Commit and pull'])
+    await page.getByRole('button', { name }).click();
+}
+
+const unfold = (page: Page): Promise<void> =>
+  page.evaluate(() =>
+    document.querySelectorAll<HTMLDetailsElement>('main details').forEach((fold) => (fold.open = true)),
+  );
 
 test.describe('the pace of the bench', () => {
   test.setTimeout(120_000);
@@ -48,14 +59,10 @@ test.describe('the pace of the bench', () => {
 
   test('after the pull a slider keeps the back in sight, and the full bed follows on the glance', async ({ page }) => {
     await page.goto(SMALL);
-    await page.getByRole('button', { name: 'Set the tile' }).click();
-    await page.getByRole('button', { name: 'Pull the tile' }).click();
-    await page.getByRole('button', { name: 'Commit and pull' }).click();
+    await pull(page);
     const back = page.getByRole('figure', { name: 'The back of the tile, turned over' });
     await expect(back).toBeVisible();
-    await page.evaluate(() =>
-      document.querySelectorAll<HTMLDetailsElement>('main details').forEach((fold) => (fold.open = true)),
-    );
+    await unfold(page);
     const blade = page.getByLabel('Angle of the blade');
     const said = back.locator('figcaption');
     const steep = await said.textContent();
@@ -71,9 +78,7 @@ test.describe('the pace of the bench', () => {
     const flat = await said.textContent();
     await expect(page.locator('html')).not.toHaveAttribute('data-gone');
     await page.reload();
-    await page.getByRole('button', { name: 'Set the tile' }).click();
-    await page.getByRole('button', { name: 'Pull the tile' }).click();
-    await page.getByRole('button', { name: 'Commit and pull' }).click();
+    await pull(page);
     await expect(said).toHaveText(flat ?? '');
   });
 
@@ -84,14 +89,10 @@ test.describe('the pace of the bench', () => {
       await page.goto(`${SMALL}&comb=swirl`);
       await expect(stage(page)).toHaveAttribute('data-quality', /light|plain|fine/);
       if (pulled) {
-        await page.getByRole('button', { name: 'Set the tile' }).click();
-        await page.getByRole('button', { name: 'Pull the tile' }).click();
-        await page.getByRole('button', { name: 'Commit and pull' }).click();
+        await pull(page);
       }
       await rested(page);
-      await page.evaluate(() =>
-        document.querySelectorAll<HTMLDetailsElement>('main details').forEach((fold) => (fold.open = true)),
-      );
+      await unfold(page);
       // Steps follow each other more quickly than any bed is computed, until five beds have been seen.
       await page.getByLabel('Angle of the blade').evaluate(async (slider: HTMLInputElement) => {
         const beds = (): number => {
@@ -121,9 +122,7 @@ test.describe('the pace of the bench', () => {
       };
     });
     await page.goto(SMALL);
-    await page.getByRole('button', { name: 'Set the tile' }).click();
-    await page.getByRole('button', { name: 'Pull the tile' }).click();
-    await page.getByRole('button', { name: 'Commit and pull' }).click();
+    await pull(page);
     const save = page.getByRole('button', { name: 'Save the figures' });
     await expect(save).toBeEnabled();
     const saved = async (): Promise<{ link: string; setup: { trowel: { angleDeg: number } }; result: object }> => {
@@ -131,10 +130,8 @@ test.describe('the pace of the bench', () => {
       return JSON.parse(readFileSync(await file.path(), 'utf8')) as Awaited<ReturnType<typeof saved>>;
     };
     const before = await saved();
-    await page.evaluate(() => {
-      document.documentElement.dataset['deaf'] = '';
-      document.querySelectorAll<HTMLDetailsElement>('main details').forEach((fold) => (fold.open = true));
-    });
+    await unfold(page);
+    await page.evaluate(() => (document.documentElement.dataset['deaf'] = ''));
     await page.getByLabel('Angle of the blade').press('ArrowLeft');
     await expect.poll(() => page.url()).not.toContain(before.link);
     const after = await saved();

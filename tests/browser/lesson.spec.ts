@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, type Locator, type Page, test } from '@playwright/test';
 
 import { accessible, fits, watch } from './watch.ts';
 
@@ -46,12 +46,18 @@ test('a lesson asks first, then shows the bed, and every number has its source',
   seen.clean();
 });
 
-test('a live figure follows a hand that moves on without a rest', async ({ page }) => {
+/** The lesson's figure after a guess of 40 %. */
+async function pulledFigure(page: Page): Promise<Locator> {
   await page.goto(path);
   const figure = page.getByRole('figure', { name: /Press only/ });
   await figure.scrollIntoViewIfNeeded();
   await figure.getByRole('slider').fill('40');
   await figure.getByRole('button', { name: /Set and pull/ }).click();
+  return figure;
+}
+
+test('a live figure follows a hand that moves on without a rest', async ({ page }) => {
+  const figure = await pulledFigure(page);
   await expect(figure.locator('.live-now dd').first()).toBeVisible();
   await figure.getByRole('radio', { name: 'move across' }).check({ force: true });
   const slider = figure.getByLabel('How far it is moved, one way');
@@ -71,11 +77,7 @@ test('a live figure follows a hand that moves on without a rest', async ({ page 
 });
 
 test('the guess and the truth are kept', async ({ page }) => {
-  await page.goto(path);
-  const figure = page.getByRole('figure', { name: /Press only/ });
-  await figure.scrollIntoViewIfNeeded();
-  await figure.getByRole('slider').fill('40');
-  await figure.getByRole('button', { name: /Set and pull/ }).click();
+  const figure = await pulledFigure(page);
   await expect(figure.locator('dl.readings').first()).toContainText('The bed gave');
   const kept = () =>
     page.evaluate(

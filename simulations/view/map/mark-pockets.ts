@@ -39,15 +39,15 @@ export function standApart(spots: readonly Spot[], plate: number, { left, top, w
   const free = ([x, y]: Spot): boolean => stand.every((other) => Math.hypot(other[0] - x, other[1] - y) >= plate);
   const inside = ([x, y]: Spot): boolean =>
     x - plate / 2 >= left && x + plate / 2 <= left + width && y - plate / 2 >= top && y + plate / 2 <= top + height;
-  for (const spot of spots) {
-    const beside = ASIDE.flatMap((plates) =>
+  const beside = ([x, y]: Spot): Spot[] =>
+    ASIDE.flatMap((plates) =>
       Array.from({ length: DIRECTIONS }, (_, n): Spot => {
         const turn = (2 * Math.PI * n) / DIRECTIONS;
-        return [spot[0] + plates * plate * Math.cos(turn), spot[1] + plates * plate * Math.sin(turn)];
+        return [x + plates * plate * Math.cos(turn), y + plates * plate * Math.sin(turn)];
       }),
     );
-    stand.push(free(spot) ? spot : (beside.find((one) => inside(one) && free(one)) ?? spot));
-  }
+  for (const spot of spots)
+    stand.push(free(spot) ? spot : (beside(spot).find((one) => inside(one) && free(one)) ?? spot));
   return stand;
 }
 
