@@ -33,11 +33,12 @@ export function runBed(setup: BedSetup, hooks: BedHooks = {}): BedRun {
     if (hooks.onProgress?.(share) === true) throw new BedStopped();
   };
   report(0);
-  const bed = startBed(setup, (grid) => hooks.onFrame?.(combedFrame(grid, setup)));
+  const bed = startBed(setup, (grid) => (hooks.onCombed ?? hooks.onFrame)?.(combedFrame(grid, setup)));
   report(LAID / 2);
   press(bed, withWeight(bed, { forceN: 0, atX: 0, atY: 0 }));
   settle(bed);
-  hooks.onFrame?.(bedFrame(bed, -1));
+  const lastAction = setup.actions.length - 1;
+  if (lastAction >= 0) hooks.onFrame?.(bedFrame(bed, -1));
   const history: HistoryEntry[] = [];
   let applied = bed.weightN;
   let shown = bed.steps;
@@ -65,7 +66,7 @@ export function runBed(setup: BedSetup, hooks: BedHooks = {}): BedRun {
       loadN: lift ? 0 : carried(bed, applied),
       slideMm: bed.slidMm - before,
     });
-    hooks.onFrame?.(picture(number));
+    if (number < lastAction) hooks.onFrame?.(picture(number));
   });
   report(1);
   const last = lift as Lift | null;
@@ -74,7 +75,7 @@ export function runBed(setup: BedSetup, hooks: BedHooks = {}): BedRun {
       ...outcome(bed, history, last ? 0 : carried(bed, applied)),
       ...(last && { lifted: last.figures }),
     },
-    frame: picture(setup.actions.length - 1),
+    frame: picture(lastAction),
   };
 }
 

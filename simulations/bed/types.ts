@@ -227,8 +227,10 @@ export interface BedRun {
 
 /** Hooks for a caller that shows the run as it goes; neither changes what is computed. */
 export interface BedHooks {
-  /** Called for each picture; the arrays are the caller's to keep. */
+  /** Called for each picture but the last, which the run ends with; the arrays are the caller's to keep. */
   onFrame?: (frame: BedFrame) => void;
+  /** Called for the combed bed, the first picture, in place of `onFrame`: each costs its making. */
+  onCombed?: (frame: BedFrame) => void;
   /** Called between steps with the share done; return true to stop (the run then throws `BedStopped`). */
   onProgress?: (share: number) => boolean;
 }

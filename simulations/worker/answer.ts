@@ -1,4 +1,5 @@
 import { runBed } from '../bed/run.ts';
+import type { BedFrame } from '../bed/types.ts';
 import { buffersOf, type FromWorker, PROTOCOL, type ToWorker } from './protocol.ts';
 
 /** Progress is told in steps of this share. */
@@ -12,13 +13,13 @@ export function answer(message: ToWorker, post: (reply: FromWorker, handOver: Ar
     return;
   }
   let told = -1;
+  const send = (frame: BedFrame): void => {
+    post({ kind: 'frame', id, frame }, buffersOf(frame));
+  };
   try {
     const run = runBed(setup, {
-      ...(message.wantsFrames && {
-        onFrame: (frame) => {
-          post({ kind: 'frame', id, frame }, buffersOf(frame));
-        },
-      }),
+      ...(message.pictures === 'all' && { onFrame: send }),
+      ...(message.pictures === 'combed' && { onCombed: send }),
       onProgress: (share) => {
         // The end is told however little came since the share told last.
         if (share >= told + PROGRESS_STEP || (share === 1 && told < 1)) {

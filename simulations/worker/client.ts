@@ -1,10 +1,13 @@
 import { BedStopped } from '../bed/run.ts';
 import type { BedFrame, BedRun, BedSetup } from '../bed/types.ts';
 import { lifeName, watchLife } from './life.ts';
-import { type FromWorker, PROTOCOL } from './protocol.ts';
+import { type FromWorker, type Pictures, PROTOCOL } from './protocol.ts';
 
 export interface RunListeners {
+  /** Called for the pictures before the last, which the run resolves with. */
   onFrame?: (frame: BedFrame) => void;
+  /** Which of them are made; all unless told. */
+  pictures?: Exclude<Pictures, 'none'>;
   /** Share done, 0…1. */
   onProgress?: (share: number) => void;
 }
@@ -132,7 +135,7 @@ export function createBedRunner(start: StartWorker = startWorker): BedRunner {
       id: job.id,
       // A plain copy: a page may keep its set-up behind proxies, which cannot be posted.
       setup: JSON.parse(JSON.stringify(job.setup)) as BedSetup,
-      wantsFrames: job.listeners.onFrame !== undefined,
+      pictures: job.listeners.onFrame ? (job.listeners.pictures ?? 'all') : 'none',
     });
   };
 

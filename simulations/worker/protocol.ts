@@ -1,7 +1,10 @@
 import type { BedFrame, BedRun, BedSetup } from '../bed/types.ts';
 
 /** Raised when a message changes its meaning; both sides refuse another's. */
-export const PROTOCOL = 1;
+export const PROTOCOL = 2;
+
+/** Which pictures are made besides the last: each costs its making and a copy. */
+export type Pictures = 'none' | 'combed' | 'all';
 
 /** To the worker. A run is stopped by ending the worker: it computes without a pause. */
 export interface StartMessage {
@@ -9,8 +12,7 @@ export interface StartMessage {
   protocol: typeof PROTOCOL;
   id: number;
   setup: BedSetup;
-  /** Pictures cost a copy each; without a listener none are made. */
-  wantsFrames: boolean;
+  pictures: Pictures;
 }
 
 export type ToWorker = StartMessage;

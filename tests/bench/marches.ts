@@ -76,6 +76,13 @@ const marchRows = (): MarchRow[] =>
 /** The heap's march of 121,024 cells, ms: what tells machines apart. */
 export const yardstickMs = (): number => marchRows().find(({ cellMm }) => cellMm === 1.27)?.heapMs ?? NaN;
 
+/** The heap's time on the machine the budgets were held on, ms. */
+const YARDSTICK_MS = 35;
+
+/** How many times slower than that machine this one is at the moment, the quickest of three looks; 1 when it is quicker. */
+export const timesSlower = (): number =>
+  Math.max(1, Math.min(...Array.from({ length: 3 }, yardstickMs)) / YARDSTICK_MS);
+
 export const marchSection = (): Section => ({
   title: 'The march of one pressure field beside a binary-heap march of the same',
   says: 'A full even layer under a 12 × 24 in tile, the whole field at once, in the same process: `ratio` is the heap’s time over ours, `differs` the greatest difference of pressure as a share of the greatest pressure.',

@@ -38,7 +38,7 @@ export async function workerSection(browser: Browser, base: string): Promise<Sec
                 pictures: pictures.length,
               });
           };
-          worker.postMessage({ kind: 'start', protocol: 1, id: 1, setup, wantsFrames: true });
+          worker.postMessage({ kind: 'start', protocol: 2, id: 1, setup, pictures: 'all' });
         });
       const all: { fresh: Heard; again: Heard }[] = [];
       for (let n = 0; n < rounds; n += 1) {

@@ -42,7 +42,7 @@ test('the site’s worker in this browser and the solver in Node find the same b
             if (data.kind === 'failed') fail(new Error(data.says));
           };
           worker.onerror = (event) => fail(new Error(event.message));
-          worker.postMessage({ kind: 'start', protocol: 1, id, setup, wantsFrames: false });
+          worker.postMessage({ kind: 'start', protocol: 2, id, setup, pictures: 'none' });
         });
         const fields = Object.fromEntries(names.map((name) => [name, Array.from(run.frame[name] ?? [])]));
         beds.push({ result: run.result, fields });

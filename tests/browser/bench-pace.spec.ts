@@ -134,6 +134,10 @@ test.describe('the pace of the bench', () => {
     await page.evaluate(() => (document.documentElement.dataset['deaf'] = ''));
     await page.getByLabel('Angle of the blade').press('ArrowLeft');
     await expect.poll(() => page.url()).not.toContain(before.link);
+    // And the page shows that what stands there is older than what was asked.
+    const figures = page.getByRole('region', { name: 'What came of it' }).locator('..');
+    await expect(figures).toHaveCSS('opacity', '0.5');
+    await expect(figures).toHaveAttribute('aria-busy', 'true');
     const after = await saved();
     expect(after).toEqual(before);
   });

@@ -38,6 +38,18 @@ const said = (page: Page, setup: BedSetup): Promise<Said[]> =>
     return window.said;
   }, setup);
 
+test('asked for the combed bed alone, a run makes that one picture and ends with the same figures', async ({
+  page,
+}) => {
+  const setup = bed(4);
+  const order = await page.evaluate(async (one) => {
+    await window.noted(window.bedRunner(), one, 0, undefined, 'combed');
+    return window.said;
+  }, setup);
+  expect(order.filter((one) => 'frame' in one)).toEqual([expect.objectContaining({ frame: -1 })]);
+  expect(order.at(-1)).toEqual({ at: 0, coverage: coverage(setup) });
+});
+
 test('a run tells its start, the combed bed, pictures as the work goes, and its end, in this order', async ({
   page,
 }) => {
@@ -183,7 +195,7 @@ test('a page and a worker of different versions part with a sentence', async ({ 
     const worker = window.workers[0]!;
     return new Promise<unknown>((hear) => {
       worker.onmessage = (event) => hear(event.data);
-      worker.postMessage({ kind: 'start', protocol: 0, id: 7, setup, wantsFrames: false });
+      worker.postMessage({ kind: 'start', protocol: 0, id: 7, setup, pictures: 'none' });
     });
   }, bed(1));
   expect(reply).toEqual({

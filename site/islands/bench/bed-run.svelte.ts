@@ -22,6 +22,7 @@ interface Glance {
 /** How a bed is computed: by which worker, what of it is shown, and whether it is still wanted. */
 interface Way {
   runner: BedRunner;
+  pictures: 'combed' | 'all';
   /** Its pictures are shown as they come; otherwise the bed before stands until this one is done. */
   live: boolean;
   wanted: () => boolean;
@@ -35,6 +36,8 @@ export class BedProgress {
   result = $state.raw<BedResult | null>(null);
   /** Share done while a run is under way, else null. */
   share = $state<number | null>(null);
+  /** What is shown is older than what was asked for last. */
+  behind = $state(false);
   /** Runs begun so far. */
   begun = $state(0);
   /** What went wrong, in the solver's words. */
@@ -55,12 +58,24 @@ export class BedProgress {
    * @param live shows its pictures as they come; otherwise the bed before stands until this one is done
    * @returns the result, or null when another took its place
    */
-  async run(setup: BedSetup, live = true): Promise<BedResult | null> {
+  run(setup: BedSetup, live = true): Promise<BedResult | null> {
+    this.behind = true;
+    return this.#run(setup, live);
+  }
+
+  async #run(setup: BedSetup, live: boolean): Promise<BedResult | null> {
     this.#forget();
     const turn = this.#fullTurn;
     this.#full ??= createBedRunner();
-    const show = await this.#compute(setup, { runner: this.#full, live, wanted: () => turn === this.#fullTurn });
-    return show();
+    const show = await this.#compute(setup, {
+      runner: this.#full,
+      pictures: 'all',
+      live,
+      wanted: () => turn === this.#fullTurn,
+    });
+    const result = show();
+    if (turn === this.#fullTurn) this.behind = false;
+    return result;
   }
 
   /** A coarse bed at once, the full one when the hand rests and the coarse one has been seen. */
@@ -69,6 +84,7 @@ export class BedProgress {
     this.#fullTurn += 1;
     this.#full?.cancel();
     this.#newest = { coarse, full, live, at: performance.now() };
+    this.behind = true;
     this.#glances.ask(this.#newest);
   }
 
@@ -87,18 +103,23 @@ export class BedProgress {
     }
     const show = await this.#compute(coarse, {
       runner: this.#quick,
+      // The way between is looked at when the hand rests.
+      pictures: 'combed',
       live,
       wanted: () => turn === this.#glanceTurn,
     });
     return () => {
-      if (!show() || glance !== this.#newest) return;
+      const result = show();
+      if (glance !== this.#newest) return;
+      this.behind = false;
+      if (!result) return;
       const left = REST_MS - (performance.now() - at);
-      this.#rest = setTimeout(() => void this.run(full, live), Math.max(0, left));
+      this.#rest = setTimeout(() => void this.#run(full, live), Math.max(0, left));
     };
   }
 
   /** Computes a bed; what it resolves with shows what came of it and gives the result, or null when that is not wanted. */
-  async #compute(setup: BedSetup, { runner, live, wanted }: Way): Promise<() => BedResult | null> {
+  async #compute(setup: BedSetup, { runner, pictures, live, wanted }: Way): Promise<() => BedResult | null> {
     this.share = 0;
     this.begun += 1;
     const own = this.begun;
@@ -110,6 +131,7 @@ export class BedProgress {
     };
     try {
       const run = await runner.run(setup, {
+        pictures,
         onFrame: (frame) => {
           if (!wanted()) return;
           frames = keepFrame(frames, shareFloor(frames[0], frame));
@@ -164,6 +186,7 @@ export class BedProgress {
     this.#full?.cancel();
     this.#quick?.cancel();
     this.share = null;
+    this.behind = false;
   }
 
   close(): void {

@@ -1,5 +1,5 @@
 /** The page's side of the worker as the site uses it, laid open for tests: built by `serve-part.ts`. */
-import { createBedRunner, type BedRunner } from '@sim/worker/client.ts';
+import { createBedRunner, type BedRunner, type RunListeners } from '@sim/worker/client.ts';
 import type { BedSetup } from '@sim/bed/types.ts';
 
 /** What a run said, in order: a share of progress, a picture by its action and cells, how it ended. */
@@ -13,7 +13,13 @@ declare global {
   interface Window {
     bedRunner: () => BedRunner;
     /** Runs a bed and notes all that is said about it under a number; resolves when it has ended. */
-    noted: (runner: BedRunner, setup: BedSetup, at: number, hear?: (said: Said) => void) => Promise<void>;
+    noted: (
+      runner: BedRunner,
+      setup: BedSetup,
+      at: number,
+      hear?: (said: Said) => void,
+      pictures?: RunListeners['pictures'],
+    ) => Promise<void>;
     said: Said[];
     /** Workers started by the page, so that a test can end one behind the page's back. */
     workers: Worker[];
@@ -29,13 +35,14 @@ window.Worker = class extends Worker {
   }
 };
 window.bedRunner = () => createBedRunner();
-window.noted = async (runner, setup, at, hear) => {
+window.noted = async (runner, setup, at, hear, pictures) => {
   const note = (said: Said): void => {
     window.said.push(said);
     hear?.(said);
   };
   try {
     const { result } = await runner.run(setup, {
+      ...(pictures && { pictures }),
       onProgress: (progress) => note({ at, progress }),
       onFrame: ({ action, columns, rows, gapMm }) =>
         note({ at, frame: action, cells: columns * rows, gap: gapMm.length }),
