@@ -1,6 +1,7 @@
 import { actOn } from './act.ts';
 import { type Bed, settle, startBed } from './bed.ts';
 import { coverage } from './contact.ts';
+import { combBed } from './fill.ts';
 import { bedFrame, combedFrame } from './frame.ts';
 import { type Lift, liftedFrame, liftTile } from './lift.ts';
 import { outcome } from './outcome.ts';
@@ -20,6 +21,9 @@ const STEPS_A_FRAME = 6;
 
 /** Share of a whole run that combing and laying take. */
 const LAID = 0.1;
+
+/** Combs as `runBed` does, and lays nothing on it: its first picture alone. */
+export const combOnly = (setup: BedSetup): BedFrame => combedFrame(combBed(setup), setup);
 
 /**
  * Combs, lays and works one tile, and pulls it.

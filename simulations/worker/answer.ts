@@ -1,4 +1,4 @@
-import { runBed } from '../bed/run.ts';
+import { combOnly, runBed } from '../bed/run.ts';
 import type { BedFrame } from '../bed/types.ts';
 import { buffersOf, type FromWorker, PROTOCOL, type ToWorker } from './protocol.ts';
 
@@ -17,6 +17,11 @@ export function answer(message: ToWorker, post: (reply: FromWorker, handOver: Ar
     post({ kind: 'frame', id, frame }, buffersOf(frame));
   };
   try {
+    if (message.kind === 'comb') {
+      const frame = combOnly(setup);
+      post({ kind: 'combed', id, frame }, buffersOf(frame));
+      return;
+    }
     const run = runBed(setup, {
       ...(message.pictures === 'all' && { onFrame: send }),
       ...(message.pictures === 'combed' && { onCombed: send }),

@@ -1,7 +1,7 @@
 import { BedStopped } from '../bed/run.ts';
 import type { BedFrame, BedRun, BedSetup } from '../bed/types.ts';
 import { lifeName, watchLife } from './life.ts';
-import { type FromWorker, type Pictures, PROTOCOL } from './protocol.ts';
+import { type FromWorker, type Pictures, PROTOCOL, type Task, type ToWorker } from './protocol.ts';
 
 export interface RunListeners {
   /** Called for the pictures before the last, which the run resolves with. */
@@ -18,6 +18,8 @@ export interface BedRunner {
    * with `BedStopped`; any other failure rejects with its own error.
    */
   run(setup: BedSetup, listeners?: RunListeners): Promise<BedRun>;
+  /** Only combs, and takes its turn as a run does: what the trowel leaves, before a tile is laid. */
+  comb(setup: BedSetup): Promise<BedFrame>;
   /** Stops what is under way or waiting. */
   cancel(): void;
   /** Stops, and lets the worker go. */
@@ -26,17 +28,21 @@ export interface BedRunner {
 
 /** What a runner needs of a worker. */
 export interface WorkerLike {
-  postMessage(message: unknown): void;
+  postMessage(message: ToWorker): void;
   terminate(): void;
   onmessage: ((event: MessageEvent<FromWorker>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
 }
 
+/** What ends a job well. */
+type Answer = Extract<FromWorker, { kind: 'done' | 'combed' }>;
+
 interface Job {
   id: number;
   setup: BedSetup;
+  task: Task;
   listeners: RunListeners;
-  resolve: (run: BedRun) => void;
+  resolve: (reply: Answer) => void;
   reject: (problem: Error) => void;
 }
 
@@ -92,9 +98,10 @@ export function createBedRunner(start: StartWorker = startWorker): BedRunner {
         if (!stale) job.listeners.onProgress?.(reply.share);
         return;
       case 'done':
+      case 'combed':
         next();
         if (stale) job.reject(new BedStopped());
-        else job.resolve(reply.run);
+        else job.resolve(reply);
         return;
       case 'failed':
         next();
@@ -130,12 +137,11 @@ export function createBedRunner(start: StartWorker = startWorker): BedRunner {
       return;
     }
     worker.postMessage({
-      kind: 'start',
+      ...job.task,
       protocol: PROTOCOL,
       id: job.id,
       // A plain copy: a page may keep its set-up behind proxies, which cannot be posted.
       setup: JSON.parse(JSON.stringify(job.setup)) as BedSetup,
-      pictures: job.listeners.onFrame ? (job.listeners.pictures ?? 'all') : 'none',
     });
   };
 
@@ -152,20 +158,30 @@ export function createBedRunner(start: StartWorker = startWorker): BedRunner {
     if (current) giveUp();
   };
 
+  const ask = (task: Task, setup: BedSetup, listeners: RunListeners = {}): Promise<Answer> =>
+    new Promise((resolve, reject) => {
+      lastId += 1;
+      const job: Job = { id: lastId, setup, task, listeners, resolve, reject };
+      if (!current) {
+        current = job;
+        post(job);
+        return;
+      }
+      waiting?.reject(new BedStopped());
+      waiting = job;
+      patience ??= setTimeout(giveUp, PATIENCE_MS);
+    });
+
   return {
-    run: (setup, listeners = {}) =>
-      new Promise((resolve, reject) => {
-        lastId += 1;
-        const job: Job = { id: lastId, setup, listeners, resolve, reject };
-        if (!current) {
-          current = job;
-          post(job);
-          return;
-        }
-        waiting?.reject(new BedStopped());
-        waiting = job;
-        patience ??= setTimeout(giveUp, PATIENCE_MS);
-      }),
+    run: async (setup, listeners = {}) => {
+      const pictures = listeners.onFrame ? (listeners.pictures ?? 'all') : 'none';
+      const reply = await ask({ kind: 'start', pictures }, setup, listeners);
+      return (reply as Extract<Answer, { kind: 'done' }>).run;
+    },
+    comb: async (setup) => {
+      const reply = await ask({ kind: 'comb' }, setup);
+      return (reply as Extract<Answer, { kind: 'combed' }>).frame;
+    },
     cancel,
     close: () => {
       cancel();

@@ -7,21 +7,17 @@ export const PROTOCOL = 2;
 export type Pictures = 'none' | 'combed' | 'all';
 
 /** To the worker. A run is stopped by ending the worker: it computes without a pause. */
-export interface StartMessage {
-  kind: 'start';
-  protocol: typeof PROTOCOL;
-  id: number;
-  setup: BedSetup;
-  pictures: Pictures;
-}
+export type ToWorker = { protocol: typeof PROTOCOL; id: number; setup: BedSetup } & Task;
 
-export type ToWorker = StartMessage;
+/** What is asked of it: a whole run, or to comb and lay nothing on it. */
+export type Task = { kind: 'start'; pictures: Pictures } | { kind: 'comb' };
 
-/** From the worker; `id` is that of the start it answers. */
+/** From the worker; `id` is that of the message it answers. */
 export type FromWorker =
   | { kind: 'frame'; id: number; frame: BedFrame }
   | { kind: 'progress'; id: number; share: number }
   | { kind: 'done'; id: number; run: BedRun }
+  | { kind: 'combed'; id: number; frame: BedFrame }
   | { kind: 'failed'; id: number; says: string };
 
 /** Buffers of a picture, to hand over instead of copying. */

@@ -40,11 +40,25 @@ const parts: Record<string, Part> = {
   builds: buildsSection,
 };
 
-const { values } = parseArgs({
-  options: { only: { type: 'string' }, json: { type: 'boolean' }, write: { type: 'boolean' } },
-});
+function stop(says: string): never {
+  process.stderr.write(`Nothing was measured: ${says}\n`);
+  process.exit(1);
+}
+
+function given(): { only?: string; json?: boolean; write?: boolean } {
+  try {
+    return parseArgs({
+      options: { only: { type: 'string' }, json: { type: 'boolean' }, write: { type: 'boolean' } },
+    }).values;
+  } catch (problem) {
+    return stop((problem as Error).message);
+  }
+}
+
+const values = given();
 const wanted = Object.entries(parts).filter(([name]) => name.includes(values.only ?? ''));
-if (!existsSync('dist/index.html')) throw new Error('Build the site first: npm run build');
+if (wanted.length === 0) stop(`no part's name holds '${values.only}'; the parts are ${Object.keys(parts).join(', ')}.`);
+if (!existsSync('dist/index.html')) stop('there is no site to measure yet; make it with npm run build.');
 
 const sections = await inChromium(async (browser, base) => {
   const done: Section[] = [];

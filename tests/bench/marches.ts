@@ -1,7 +1,7 @@
 /** Our march beside a plain binary-heap fast march of the same field, in the same run. */
 import { performance } from 'node:perf_hooks';
 
-import { sinkBy, startBed } from '../../simulations/bed/bed.ts';
+import { type Bed, sinkBy, startBed } from '../../simulations/bed/bed.ts';
 import { defaultSetup } from '../../simulations/bed/defaults.ts';
 import { classify } from '../../simulations/bed/classify.ts';
 import { FULL, TOUCHED } from '../../simulations/bed/grid.ts';
@@ -33,17 +33,21 @@ function middleOf(work: () => void, before: () => void): number {
   return times.sort((a, b) => a - b)[Math.floor(ROUNDS / 2)] ?? NaN;
 }
 
-/** A full even layer under a 12 × 24 in tile at three cell sizes: the whole field is marched. */
+/** A full even layer under a 12 × 24 in tile: the whole field is marched. */
+function evenBed(cellMm: number): Bed {
+  const setup = defaultSetup();
+  Object.assign(setup.tile, { lengthMm: 610, widthMm: 305, bowLengthMm: 0 });
+  setup.comb.pattern = 'flat';
+  setup.trowel.depthMm = 4;
+  setup.cellMm = cellMm;
+  const bed = startBed(setup);
+  sinkBy(bed, 0.1, 0, 0);
+  return bed;
+}
+
 const marchRows = (): MarchRow[] =>
   [2.54, 1.27, 0.9].map((cellMm) => {
-    const setup = defaultSetup();
-    Object.assign(setup.tile, { lengthMm: 610, widthMm: 305, bowLengthMm: 0 });
-    setup.comb.pattern = 'flat';
-    setup.trowel.depthMm = 4;
-    setup.cellMm = cellMm;
-    const bed = startBed(setup);
-    const { grid, terms } = bed;
-    sinkBy(bed, 0.1, 0, 0);
+    const { grid, terms } = evenBed(cellMm);
     const anew = (): void => {
       classify(grid, TOUCHED);
     };
@@ -79,9 +83,19 @@ export const yardstickMs = (): number => marchRows().find(({ cellMm }) => cellMm
 /** The heap's time on the machine the budgets were held on, ms. */
 const YARDSTICK_MS = 35;
 
-/** How many times slower than that machine this one is at the moment, the quickest of three looks; 1 when it is quicker. */
-export const timesSlower = (): number =>
-  Math.max(1, Math.min(...Array.from({ length: 3 }, yardstickMs)) / YARDSTICK_MS);
+/** A yardstick to be laid beside other work, quick to use: each time gives how many times slower this machine is just now. */
+export function yardstick(): () => number {
+  const { grid, terms } = evenBed(1.27);
+  const times = (): number => {
+    classify(grid, TOUCHED);
+    const begun = performance.now();
+    heapMarch(grid, terms);
+    return (performance.now() - begun) / YARDSTICK_MS;
+  };
+  for (let n = 0; n < ROUNDS; n += 1) times();
+  // The first after a rest is slow on any machine.
+  return () => Math.min(times(), times());
+}
 
 export const marchSection = (): Section => ({
   title: 'The march of one pressure field beside a binary-heap march of the same',

@@ -50,6 +50,22 @@ test('asked for the combed bed alone, a run makes that one picture and ends with
   expect(order.at(-1)).toEqual({ at: 0, coverage: coverage(setup) });
 });
 
+test('combing alone gives the first picture of a run, and takes its turn', async ({ page }) => {
+  const setup = bed(1);
+  const [combed, ended] = await page.evaluate(
+    async ([one, long]) => {
+      const runner = window.bedRunner();
+      const run = runner.run(long!).catch((problem: Error) => problem.name);
+      return [Array.from((await runner.comb(one!)).mortarMm), await run] as const;
+    },
+    [setup, endless()],
+  );
+  const pictures: Float32Array[] = [];
+  runBed(setup, { onFrame: ({ mortarMm }) => pictures.push(mortarMm) });
+  expect(combed).toEqual(Array.from(pictures[0]!));
+  expect(ended).toBe('BedStopped');
+});
+
 test('a run tells its start, the combed bed, pictures as the work goes, and its end, in this order', async ({
   page,
 }) => {

@@ -1,6 +1,7 @@
 import { CELL_STATE, type BedFrame } from '../../bed/types.ts';
+import { grain } from '../grain.ts';
 import type { ViewPalette } from '../palette.ts';
-import { stateTone, stateTones } from './state-tones.ts';
+import { grainAt, mixTone, patternShare, stateTones } from './state-tones.ts';
 import { tileWindow, type TileWindow } from './tile-window.ts';
 
 /** How the underside is to be painted, in device pixels. */
@@ -66,14 +67,17 @@ interface Places {
   /** The cell centre before it, and how far past that one it lies, 0…1. */
   before: Int32Array;
   past: Float64Array;
+  /** The grain of sand the pixel lies on. */
+  grain: Int32Array;
 }
 
 /** Places of so many pixels over the cells from one to before another; `back` runs from the last to the first. */
-function placesOf(pixels: number, from: number, to: number, back: boolean): Places {
+function placesOf(pixels: number, from: number, to: number, { back, scale }: { back: boolean; scale: number }): Places {
   const places = {
     nearest: new Int32Array(pixels),
     before: new Int32Array(pixels),
     past: new Float64Array(pixels),
+    grain: new Int32Array(pixels),
   };
   for (let pixel = 0; pixel < pixels; pixel++) {
     const share = (pixel + 0.5) / pixels;
@@ -82,6 +86,7 @@ function placesOf(pixels: number, from: number, to: number, back: boolean): Plac
     places.nearest[pixel] = Math.min(to - 1, Math.max(from, Math.round(at)));
     places.before[pixel] = before;
     places.past[pixel] = at - before;
+    places.grain[pixel] = grainAt(pixel, scale);
   }
   return places;
 }
@@ -98,9 +103,9 @@ export function paintMap(frame: BedFrame, paint: MapPaint): Uint8ClampedArray<Ar
   const light = lightOf(frame, window, turnedOver);
   const bonded = bondedWithRim(frame);
   const wide = frame.columns + 2;
-  const across = placesOf(width, window.fromColumn, window.toColumn, false);
+  const across = placesOf(width, window.fromColumn, window.toColumn, { back: false, scale });
   // y grows away from the viewer: the top of a plan is the greatest y; turned over the far edge it is the least.
-  const up = placesOf(height, window.fromRow, window.toRow, !turnedOver);
+  const up = placesOf(height, window.fromRow, window.toRow, { back: !turnedOver, scale });
   const pixels = new Uint8ClampedArray(width * height * 4);
   const tone: [number, number, number] = [0, 0, 0];
   for (let line = 0; line < height; line++) {
@@ -113,19 +118,26 @@ export function paintMap(frame: BedFrame, paint: MapPaint): Uint8ClampedArray<Ar
       let state = frame.state[cell]!;
       if (state === CELL_STATE.outside || state === CELL_STATE.joint) continue;
       const corner = low + across.before[dot]!;
-      const u = across.past[dot]!;
-      // Smooth the step between cells: a front is a line, not a stair.
-      const share =
-        (bonded[corner]! * (1 - u) + bonded[corner + 1]! * u) * (1 - v) +
-        (bonded[corner + wide]! * (1 - u) + bonded[corner + wide + 1]! * u) * v;
-      if (share >= 0.5) state = CELL_STATE.bonded;
-      else if (state === CELL_STATE.bonded) state = nearestBare(frame, column, row);
+      const low0 = bonded[corner]!;
+      const low1 = bonded[corner + 1]!;
+      const high0 = bonded[corner + wide]!;
+      const high1 = bonded[corner + wide + 1]!;
+      const count = low0 + low1 + high0 + high1;
+      if (count === 4) state = CELL_STATE.bonded;
+      else if (count > 0) {
+        // Smooth the step between cells: a front is a line, not a stair.
+        const u = across.past[dot]!;
+        const share = (low0 * (1 - u) + low1 * u) * (1 - v) + (high0 * (1 - u) + high1 * u) * v;
+        if (share >= 0.5) state = CELL_STATE.bonded;
+        else if (state === CELL_STATE.bonded) state = nearestBare(frame, column, row);
+      }
       if (paint.clearOpen && state === CELL_STATE.open) continue;
-      stateTone(state, dot, line, scale, tones, tone);
+      mixTone(state, grain(across.grain[dot]!, up.grain[line]!), patternShare(state, dot, line, scale), tones, tone);
       const at = (line * width + dot) * 4;
-      pixels[at] = tone[0] + light[cell]!;
-      pixels[at + 1] = tone[1] + light[cell]!;
-      pixels[at + 2] = tone[2] + light[cell]!;
+      const lit = light[cell]!;
+      pixels[at] = tone[0] + lit;
+      pixels[at + 1] = tone[1] + lit;
+      pixels[at + 2] = tone[2] + lit;
       pixels[at + 3] = 255;
     }
   }

@@ -45,9 +45,48 @@ function hatchShare(x: number, y: number, scale: number): number {
   return covered(Math.abs(along - Math.round(along / HATCH_STEP) * HATCH_STEP), HATCH_HALF, scale);
 }
 
+/** How much of its state's pattern a pixel holds: dots in shut-in air, a hatch on a skinned bed, elsewhere nothing. */
+export function patternShare(state: number, x: number, y: number, scale: number): number {
+  if (state === CELL_STATE.trapped) return dotShare(x, y, scale);
+  return state === CELL_STATE.skinned ? hatchShare(x, y, scale) : 0;
+}
+
+/** Which grain of sand a pixel lies on, along one side. */
+export const grainAt = (pixel: number, scale: number): number => Math.floor(pixel / scale);
+
 /**
- * The tone of one pixel of a state: ground, pattern and grain. Bonded has the speckle of sand, a bare back is plain,
- * shut-in air has dots, a skinned bed has a hatch.
+ * The tone of a state: ground, pattern and grain. Bonded has the speckle of sand, a bare back is plain, shut-in air has
+ * dots, a skinned bed has a hatch.
+ * @param sand its grain, 0…1
+ * @param share of the pattern, 0…1
+ * @param into receives red, green, blue
+ */
+export function mixTone(
+  state: number,
+  sand: number,
+  share: number,
+  tones: StateTones,
+  into: [number, number, number],
+): void {
+  let ground = tones.open;
+  let mark = tones.dot;
+  let lift = (sand - 0.5) * 5;
+  if (state === CELL_STATE.bonded) {
+    ground = tones.bonded;
+    lift = (sand - 0.5) * 22;
+  } else if (state === CELL_STATE.trapped) {
+    ground = tones.air;
+  } else if (state === CELL_STATE.skinned) {
+    ground = tones.skin;
+    mark = tones.hatch;
+  }
+  into[0] = ground[0] + (mark[0] - ground[0]) * share + lift;
+  into[1] = ground[1] + (mark[1] - ground[1]) * share + lift;
+  into[2] = ground[2] + (mark[2] - ground[2]) * share + lift;
+}
+
+/**
+ * The tone of one pixel of a state.
  * @param x y device pixels
  * @param scale device pixels to a CSS pixel
  * @param into receives red, green, blue
@@ -60,23 +99,5 @@ export function stateTone(
   tones: StateTones,
   into: [number, number, number],
 ): void {
-  const speckle = grain(Math.floor(x / scale), Math.floor(y / scale)) - 0.5;
-  let ground = tones.open;
-  let mark = tones.dot;
-  let share = 0;
-  let lift = speckle * 5;
-  if (state === CELL_STATE.bonded) {
-    ground = tones.bonded;
-    lift = speckle * 22;
-  } else if (state === CELL_STATE.trapped) {
-    ground = tones.air;
-    share = dotShare(x, y, scale);
-  } else if (state === CELL_STATE.skinned) {
-    ground = tones.skin;
-    mark = tones.hatch;
-    share = hatchShare(x, y, scale);
-  }
-  into[0] = ground[0] + (mark[0] - ground[0]) * share + lift;
-  into[1] = ground[1] + (mark[1] - ground[1]) * share + lift;
-  into[2] = ground[2] + (mark[2] - ground[2]) * share + lift;
+  mixTone(state, grain(grainAt(x, scale), grainAt(y, scale)), patternShare(state, x, y, scale), tones, into);
 }

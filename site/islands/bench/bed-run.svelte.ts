@@ -14,6 +14,7 @@ interface Glance {
   coarse: BedSetup;
   /** What follows when the hand rests; null for a bed that nobody looks at. */
   full: BedSetup | null;
+  /** No tile lies there yet, and the full run shows its pictures as they come. */
   live: boolean;
   /** When it was asked for, ms. */
   at: number;
@@ -78,7 +79,10 @@ export class BedProgress {
     return result;
   }
 
-  /** A coarse bed at once, the full one when the hand rests and the coarse one has been seen. */
+  /**
+   * A coarse bed at once, the full one when the hand rests and the coarse one has been seen.
+   * @param live only the comb is seen, so nothing more is computed at once; otherwise what the whole work comes to
+   */
   glance(coarse: BedSetup, full: BedSetup, live = true): void {
     clearTimeout(this.#rest);
     this.#fullTurn += 1;
@@ -101,21 +105,44 @@ export class BedProgress {
       await this.#quick.run(coarse).catch(() => undefined);
       return () => undefined;
     }
-    const show = await this.#compute(coarse, {
-      runner: this.#quick,
-      // The way between is looked at when the hand rests.
-      pictures: 'combed',
-      live,
-      wanted: () => turn === this.#glanceTurn,
-    });
+    const wanted = (): boolean => turn === this.#glanceTurn;
+    const show = live
+      ? await this.#comb(coarse, this.#quick, wanted)
+      : // The way between is looked at when the hand rests.
+        await this.#compute(coarse, { runner: this.#quick, pictures: 'combed', live, wanted });
     return () => {
-      const result = show();
+      const isShown = show() !== null;
       if (glance !== this.#newest) return;
       this.behind = false;
-      if (!result) return;
+      if (!isShown) return;
       const left = REST_MS - (performance.now() - at);
       this.#rest = setTimeout(() => void this.#run(full, live), Math.max(0, left));
     };
+  }
+
+  /** Combs a floor; what it resolves with shows it and gives its picture, or null when that is not wanted. */
+  async #comb(setup: BedSetup, runner: BedRunner, wanted: () => boolean): Promise<() => BedFrame | null> {
+    this.problem = '';
+    try {
+      const frame = await runner.comb(setup);
+      return () => {
+        if (!wanted()) return null;
+        this.setup = setup;
+        this.frames = [frame];
+        this.result = null;
+        return frame;
+      };
+    } catch (problem) {
+      return () => {
+        if (wanted()) this.#fail(problem);
+        return null;
+      };
+    }
+  }
+
+  #fail(problem: unknown): void {
+    this.result = null;
+    if (!(problem instanceof BedStopped)) this.problem = problem instanceof Error ? problem.message : String(problem);
   }
 
   /** Computes a bed; what it resolves with shows what came of it and gives the result, or null when that is not wanted. */
@@ -161,9 +188,7 @@ export class BedProgress {
       return () => {
         if (!wanted()) return null;
         ended();
-        this.result = null;
-        if (!(problem instanceof BedStopped))
-          this.problem = problem instanceof Error ? problem.message : String(problem);
+        this.#fail(problem);
         return null;
       };
     }
