@@ -2,7 +2,7 @@ import { expect, test } from '@playwright/test';
 
 import { servePart } from './parts/serve-part.ts';
 
-test('nothing shows through the tile’s face, from wherever one looks; what is left out of the picture throws no shadow', async ({
+test('nothing shows through the tile’s face, from wherever one looks; what is left out throws no shadow; a thin bed far off covers its floor', async ({
   page,
 }) => {
   test.setTimeout(120_000);
@@ -16,6 +16,7 @@ test('nothing shows through the tile’s face, from wherever one looks; what is 
     const { bare, clear } = await page.evaluate(() => window.besideBed());
     expect(bare).toBeGreaterThan(100);
     expect(Math.abs(clear - bare)).toBeLessThanOrEqual(3);
+    expect(await page.evaluate(() => window.bareOverThinBed())).toBeLessThan(0.01);
   } finally {
     await part.stop();
   }

@@ -1,4 +1,5 @@
 import { Color, MeshDepthMaterial, MeshStandardMaterial, type DataTexture, type IUniform } from 'three';
+import { moveBack } from './move-back.ts';
 
 /** Uniforms that a field's picture shares with its material. */
 export interface MortarUniforms {
@@ -31,11 +32,7 @@ export function mortarMaterial(colour: string): { material: MeshStandardMaterial
     bedLeaning: { value: null },
   };
   const material = new MeshStandardMaterial({ color: new Color(colour), roughness: 0.48, metalness: 0 });
-  // The steep side of a ridge is seen nearly edge on: within one pixel its depth runs through several millimetres, and
-  // at the samples of a smoothed edge it is reckoned in front of the tile that lies over it. It is moved back by what
-  // its depth changes over a pixel, so that no speck of mortar shows on the tile's face; level mortar hardly moves.
-  material.polygonOffset = true;
-  material.polygonOffsetFactor = 1;
+  moveBack(material);
   material.customProgramCacheKey = () => 'wet mortar';
   material.onBeforeCompile = (shader) => {
     Object.assign(shader.uniforms, uniforms);

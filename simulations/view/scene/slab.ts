@@ -13,6 +13,7 @@ import {
 import type { BedFrame } from '../../bed/types.ts';
 import type { ViewPalette } from '../palette.ts';
 import { CHALK_CLEAR_MM, chalkStrip } from './chalk-lines.ts';
+import { moveBack } from './move-back.ts';
 import { floorAt, slabPlan, type SlabPlan } from './slab-plan.ts';
 import { chalkTexture, SLAB_MM, slabTexture, stuffTexture, SWATCH_MM } from './swatches.ts';
 
@@ -87,6 +88,7 @@ export interface Slab {
 export function makeSlab(palette: ViewPalette): Slab {
   const group = new Group();
   const top = new MeshStandardMaterial({ roughness: 0.92 });
+  moveBack(top);
   const side = new MeshStandardMaterial({ roughness: 0.96, side: DoubleSide });
   const chalk = new MeshStandardMaterial({ roughness: 1, transparent: true, depthWrite: false, polygonOffset: true });
   chalk.polygonOffsetFactor = -2;

@@ -22,6 +22,7 @@ import { paintMap } from '../map/paint-map.ts';
 import { tileWindow } from '../map/tile-window.ts';
 import type { ViewPalette } from '../palette.ts';
 import { plainBack } from '../back-of.ts';
+import { moveBack } from './move-back.ts';
 import { QUALITIES } from './quality.ts';
 import { hollowBack, tileEdges, tileFace } from './tile-shape.ts';
 
@@ -77,6 +78,7 @@ export function makeTile(first: ViewPalette): TileModel {
   const glaze = new MeshStandardMaterial({ roughness: 0.28, metalness: 0 });
   const body = new MeshStandardMaterial({ roughness: 0.85 });
   const back = new MeshStandardMaterial({ roughness: 0.9 });
+  moveBack(back);
   const contact = new MeshBasicMaterial({ transparent: true, depthWrite: false, side: FrontSide, opacity: 0.94 });
   const line = new LineBasicMaterial({ transparent: true });
   const top = new Mesh(new BufferGeometry(), glaze);

@@ -1,5 +1,6 @@
 /** A tile on its bed, looked at from all round: for tests that nothing shows, and nothing is shaded, that is not there. */
-import type { BedFrame } from '@sim/bed/types.ts';
+import { defaultActions } from '@sim/bed/defaults.ts';
+import type { BedFrame, BedSetup } from '@sim/bed/types.ts';
 import { levelRim } from '@sim/view/rim.ts';
 import type { BedShown } from '@sim/view/scene/bench-view.ts';
 import { QUALITIES } from '@sim/view/scene/quality.ts';
@@ -14,6 +15,8 @@ declare global {
     specks: () => Promise<{ specks: number; face: number }[]>;
     /** The floor's tone beside the bed, of 256: bare before the tile comes, and beside a pulled tile one looks through. */
     besideBed: () => Promise<{ bare: number; clear: number }>;
+    /** Of the dots where a thin bed lies on the floor under a pulled tile, the share in the bare floor's tone. */
+    bareOverThinBed: () => Promise<number>;
   }
 }
 
@@ -32,10 +35,10 @@ const view = await benchCanvas(WIDE, HIGH);
 const runner = createBedRunner();
 view.setStill(true);
 view.holdQuality(QUALITIES[0]!);
-const setup = startSetup();
-const { lengthMm, widthMm, thicknessMm } = setup.tile;
+const common = startSetup();
+const { lengthMm, widthMm, thicknessMm } = common.tile;
 
-async function bed(): Promise<{ combed: BedFrame; laid: BedFrame }> {
+async function bed(setup = common): Promise<{ combed: BedFrame; laid: BedFrame }> {
   const combed: BedFrame[] = [];
   const { frame } = await runner.run(setup, { onFrame: (one) => combed.length === 0 && combed.push(one) });
   return { combed: combed[0]!, laid: levelRim(frame) };
@@ -47,7 +50,7 @@ async function drawn(change: () => void): Promise<void> {
   while (view.counts().pictures === before) await new Promise((done) => setTimeout(done, 20));
 }
 
-const show = (frame: BedFrame, held: Pick<BedShown, 'tile' | 'look' | 'pulled'>): Promise<void> =>
+const show = (frame: BedFrame, held: Pick<BedShown, 'tile' | 'look' | 'pulled'>, setup = common): Promise<void> =>
   drawn(() =>
     view.show([
       { setup, frame, trowel: null, cut: null, neighbours: false, air: [], sway: { turnDeg: 0, shiftMm: 0 }, ...held },
@@ -60,6 +63,8 @@ function reds(): Uint8ClampedArray {
   view.still(WIDE, (picture) => page.drawImage(picture, 0, 0, WIDE, HIGH));
   return page.getImageData(0, 0, WIDE, HIGH).data.filter((_, at) => at % 4 === 0);
 }
+
+const middleOf = (values: number[]): number => values.sort((a, b) => a - b)[values.length >> 1]!;
 
 /** The dots that lie where asked on a level plane, by their number in the picture. */
 function dots(heightMm: number, asked: (x: number, y: number) => boolean): number[] {
@@ -102,11 +107,26 @@ window.besideBed = async () => {
     x > lengthMm / 2 + from && x < lengthMm / 2 + to && Math.abs(y) < widthMm / 2;
   const tone = (): number => {
     const red = reds();
-    const tones = dots(0, right).map((at) => red[at]!);
-    return tones.sort((a, b) => a - b)[tones.length >> 1]!;
+    return middleOf(dots(0, right).map((at) => red[at]!));
   };
   await show(combed, { tile: 'away', look: 'solid', pulled: false });
   const bare = tone();
   await show(laid, { tile: 'down', look: 'clear', pulled: true });
   return { bare, clear: tone() };
+};
+
+window.bareOverThinBed = async () => {
+  const trowel = { ...common.trowel, widthMm: 6.35, depthMm: 6.35, toothMm: 6.35 };
+  const tile = { ...common.tile, lengthMm: 1219, widthMm: 610 };
+  // Ends of the bowed tile are full once it has been moved.
+  const actions = [defaultActions.press, defaultActions.slide];
+  const thin: BedSetup = { ...common, trowel, tile, actions, cellMm: 2.5 };
+  const { laid } = await bed(thin);
+  await show(laid, { tile: 'turned', look: 'solid', pulled: true }, thin);
+  await drawn(() => view.goTo('bench', true));
+  const red = reds();
+  // Before the bed's near edge nothing lies but the floor.
+  const floor = middleOf(dots(0, (x, y) => Math.abs(x) < 500 && y > -400 && y < -370).map((at) => red[at]!));
+  const over = dots(0, (x, y) => Math.abs(x) > 400 && Math.abs(x) < 580 && Math.abs(y) < 270);
+  return over.filter((at) => Math.abs(red[at]! - floor) <= SHADES).length / over.length;
 };
