@@ -8,6 +8,18 @@ const FULLNESS = 2 / 3;
 /** The same for a bead turned round a corner: four fifteenths of the cylinder around it. */
 const ROUND_FULLNESS = 4 / 15;
 
+/** Squeeze-up comes out as a tongue about this many gaps thick; more of it curls up and lies no flatter than this. */
+const TONGUE_GAPS = 1.7;
+const WIDEST = 2.5;
+
+/**
+ * How thick what came out lies beside the tile, mm: as it comes out of the gap, or, out of a thin one, so thick that it
+ * is no wider than a paste that stands would be.
+ * @param area mean cross-section along the edges, mm²
+ */
+export const beadHigh = (area: number, gapMm: number): number =>
+  Math.max(TONGUE_GAPS * gapMm, Math.sqrt(area / FULLNESS / WIDEST));
+
 /** Takes what stands over `cap` along a strip to the nearest room on both sides. The sum is kept. */
 export function evenOut(strip: Float64Array, cap: number): void {
   for (let n = 0; n < strip.length; n++) {

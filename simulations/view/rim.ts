@@ -1,11 +1,10 @@
 import { CELL_STATE, type BedFrame } from '../bed/types.ts';
-import { cornerVolume, evenOut, layBead, layCorner, spreadOut } from './bead.ts';
+import { beadHigh, cornerVolume, evenOut, layBead, layCorner, spreadOut } from './bead.ts';
 import { levelJoints } from './joints.ts';
 import { isLaid } from './laid.ts';
 import { tileWindow } from './map/tile-window.ts';
 
-/** Squeeze-up comes out as a tongue about this many gaps thick, and reaches no farther than this from the edge, mm. */
-const TONGUE_GAPS = 1.7;
+/** Squeeze-up reaches no farther than this from the edge, mm. */
 const FARTHEST_MM = 42;
 /** The bead at a corner is as thick as beside it along this much of both edges, mm. */
 const BESIDE_CORNER_MM = 12;
@@ -33,10 +32,15 @@ function areasOf(frame: BedFrame, rim: number, side: Side): Float64Array {
   return areas;
 }
 
+const meanOf = (areas: ArrayLike<number>): number => {
+  let sum = 0;
+  for (let n = 0; n < areas.length; n++) sum += areas[n]!;
+  return sum / Math.max(1, areas.length);
+};
+
 /** Mean of a strip's first cells, or of its last. */
 function endMean(areas: Float64Array, cells: number, last: boolean): number {
-  const end = last ? areas.slice(-cells) : areas.slice(0, cells);
-  return end.reduce((sum, area) => sum + area, 0) / Math.max(1, end.length);
+  return meanOf(last ? areas.slice(-cells) : areas.slice(0, cells));
 }
 
 /** Takes so much from a strip, from each part in proportion to what it holds. @returns what there was to take */
@@ -83,15 +87,13 @@ export function levelRim(frame: BedFrame): BedFrame {
     fromRow: rim + pad,
     toRow: rows - rim + pad,
   });
-  const tongue = frame.tileHeightMm * TONGUE_GAPS;
   const cells = rim + pad;
-  const strips = sides.map((side) => {
-    const areas = areasOf(frame, rim, side);
+  const strips = sides.map((side) => areasOf(frame, rim, side));
+  const tongue = beadHigh(meanOf(strips.flatMap((areas) => [...areas])), frame.tileHeightMm);
+  for (const areas of strips) {
     spreadOut(areas, cellMm);
-    const mean = areas.reduce((sum, area) => sum + area, 0) / Math.max(1, side.count);
-    evenOut(areas, Math.max(tongue * FARTHEST_MM * (2 / 3), mean * 1.02));
-    return areas;
-  });
+    evenOut(areas, Math.max(tongue * FARTHEST_MM * (2 / 3), meanOf(areas) * 1.02));
+  }
   const beside = Math.max(1, Math.round(BESIDE_CORNER_MM / cellMm));
   for (const { ends, right, far } of CORNERS) {
     const place = (i: number, j: number): [number, number] => [

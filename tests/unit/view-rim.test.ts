@@ -19,6 +19,24 @@ test('a needle of squeeze-up becomes a bead about as thick as the gap, and none 
   expect(sum(level.mortarMm)).toBeCloseTo(sum(frame.mortarMm), 2);
 });
 
+test('out of a thin gap it curls up into a bead, and does not run flat over the floor; none is lost', () => {
+  const frame = drawnFrame(sheet, { tileHeightMm: 0.5 });
+  // 60 mm² of cross-section along every edge.
+  const sides: [number, number][] = [
+    ...Array.from({ length: 60 }, (_, n): [number, number][] => [[n + 3, 2], [n + 3, 33]]).flat(),
+    ...Array.from({ length: 30 }, (_, n): [number, number][] => [[2, n + 3], [63, n + 3]]).flat(),
+  ]; // prettier-ignore
+  for (const [column, row] of sides) frame.mortarMm[row * 66 + column] = 60;
+  const level = levelRim(frame);
+  const middle = Math.round(-level.originMm[1] / level.cellMm) * level.columns;
+  const before = Math.round((frame.originMm[0] - level.originMm[0]) / level.cellMm) + 3;
+  const bead = Array.from(level.mortarMm.subarray(middle, middle + before));
+  const wide = bead.filter((height) => height > 0.02).length * frame.cellMm;
+  expect(wide).toBeGreaterThan(1.5 * Math.max(...bead));
+  expect(wide).toBeLessThan(4 * Math.max(...bead));
+  expect(sum(level.mortarMm)).toBeCloseTo(sum(frame.mortarMm), 2);
+});
+
 test('what lies under the tile stays where it is', () => {
   const frame = drawnFrame(sheet);
   const level = levelRim(frame);

@@ -6,6 +6,7 @@ import type { ViewName } from '@sim/view/scene/orbit.ts';
 
 import type { Bench } from './bench.svelte.ts';
 import { AT_REST, swayOf } from './sway.ts';
+import { trowelRest } from './trowel-rest.ts';
 
 const NO_AIR: BedResult['pockets'] = [];
 
@@ -25,7 +26,7 @@ export function bedShown(bench: Bench): BedShown | null {
     // At rest the blade would stand between the eye and the cut.
     trowel:
       bench.stage === 'comb'
-        ? (bench.trowelAt ?? (bench.cut ? null : trowelRest(setup.tile.widthMm, setup.comb.directionDeg)))
+        ? (bench.trowelAt ?? (bench.cut ? null : trowelRest(setup.tile, setup.comb.directionDeg)))
         : null,
     cut: bench.open || !laid ? bench.cut : null,
     neighbours: bench.neighbours,
@@ -49,15 +50,6 @@ export function keptShown(bench: Bench, beside: BedShown): BedShown | null {
     air: beside.air.length > 0 ? kept.result.pockets : NO_AIR,
     sway: AT_REST,
   };
-}
-
-/** The trowel rests where its last stroke ended: past the tile's edge, leaning the way it was drawn. */
-function trowelRest(widthMm: number, directionDeg: number): { x: number; y: number; alongDeg: number } {
-  const alongDeg = ((directionDeg % 180) + 180) % 180;
-  const towardsViewer = alongDeg + 180;
-  const turn = (towardsViewer * Math.PI) / 180;
-  const reach = widthMm / 2 + 14;
-  return { x: reach * Math.cos(turn), y: reach * Math.sin(turn), alongDeg: towardsViewer };
 }
 
 /** The view that suits a step of the work. */
