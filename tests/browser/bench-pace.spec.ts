@@ -113,6 +113,25 @@ test.describe('the pace of the bench', () => {
       await expect.poll(() => page.url()).toContain('angle=45');
     });
 
+  test('a slider ends the full run under way, and while it moves over a combed floor nothing says that a bed is computed', async ({
+    page,
+  }) => {
+    await page.goto('bench/#bed=1&long=1219&wide=610&nw=6.35&nd=6.35&nt=6.35&comb=swirl');
+    const computing = page.getByLabel('Computing the bed');
+    await expect(computing).toBeVisible();
+    await unfold(page);
+    await page.getByLabel('Angle of the blade').evaluate(async (slider: HTMLInputElement) => {
+      for (let n = 0; n < 20; n++) {
+        slider.stepDown();
+        slider.dispatchEvent(new Event('input', { bubbles: true }));
+        await new Promise((later) => setTimeout(later, 60));
+      }
+    });
+    expect(await computing.isVisible()).toBe(false);
+    // Once the hand rests the full run begins.
+    await expect(computing).toBeVisible();
+  });
+
   test('a file saved before the new outcome is there tells the bed that its figures came of', async ({ page }) => {
     // Marked so, no worker hears of another bed: the one before stands.
     await page.addInitScript(() => {

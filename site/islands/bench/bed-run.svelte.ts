@@ -88,6 +88,8 @@ export class BedProgress {
     this.#fullTurn += 1;
     this.#full?.cancel();
     this.#newest = { coarse, full, live, at: performance.now() };
+    // A full run under way is ended by this, and combing is no run.
+    if (live) this.share = null;
     this.behind = true;
     this.#glances.ask(this.#newest);
   }
@@ -168,6 +170,7 @@ export class BedProgress {
             this.setup = setup;
             this.frames = frames;
             this.result = null;
+            this.behind = false;
           });
         },
         onProgress: (share) => {

@@ -120,7 +120,7 @@ window.bareOverThinBed = async () => {
   const tile = { ...common.tile, lengthMm: 1219, widthMm: 610 };
   // Ends of the bowed tile are full once it has been moved.
   const actions = [defaultActions.press, defaultActions.slide];
-  const thin: BedSetup = { ...common, trowel, tile, actions, cellMm: 2.5 };
+  const thin: BedSetup = { ...common, trowel, tile, actions, cellMm: 4 };
   const { laid } = await bed(thin);
   await show(laid, { tile: 'turned', look: 'solid', pulled: true }, thin);
   await drawn(() => view.goTo('bench', true));
