@@ -4,6 +4,7 @@ import { defineConfig } from 'astro/config';
 
 import { LICENCES, licences } from './site/packages/licences.mjs';
 import { offline } from './site/packages/offline.mjs';
+import { wholeStyles } from './site/packages/whole-styles.mjs';
 
 // A school may serve the site from any folder; BASE_PATH names it ('/' unless told).
 const base = process.env.BASE_PATH ?? '/';
@@ -32,6 +33,7 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
   vite: {
+    plugins: [wholeStyles()],
     worker: { format: 'es' },
     resolve: { tsconfigPaths: true },
     build: {
