@@ -89,11 +89,20 @@ export function readHandInLine(line: string): HandInReading {
   return { ok: true, handIn, nameCleaned: nameWasCleaned(n) };
 }
 
-/** Reads what a file holds: our own file, or bare lines. One reading for each hand-in found, `most` at most. */
+/** A hand-in among other words, without the stop that ends a sentence after it. */
+const IN_TEXT = /\bhandin\d+\.[\w.-]*[\w-]/g;
+
+/**
+ * Reads what a file holds: our own file, or hand-ins in any text, as in a message that a learner wrote round one. One
+ * reading for each hand-in found, `most` at most; a text without any is refused once.
+ */
 export function readHandInText(text: string, most = 1000): HandInReading[] {
   const trimmed = text.replace(/^\uFEFF/, '').trim();
   if (trimmed === '') return [refuse('empty')];
-  if (!trimmed.startsWith('{')) return trimmed.split(/\s+/, most).map(readHandInLine);
+  if (!trimmed.startsWith('{')) {
+    const found = trimmed.match(IN_TEXT)?.slice(0, most).map(readHandInLine);
+    return found ?? [refuse('unreadable')];
+  }
   try {
     const file = JSON.parse(trimmed) as { ridgeToBed?: unknown; line?: unknown };
     if (file.ridgeToBed !== 'hand-in' || typeof file.line !== 'string') return [refuse('wrong-type')];

@@ -101,6 +101,18 @@ const looks: readonly Look[] = [
     mask: (page) => [page.getByLabel('Link for the class'), page.getByRole('img', { name: /Square code/ })],
   },
   {
+    name: 'hand-ins',
+    path: 'desk/',
+    ready: async (page) => {
+      await page.getByLabel('Code of the round').fill('MILL-3');
+      await page.getByRole('button', { name: 'Set this round' }).click();
+      await page.getByRole('tab', { name: 'Hand-ins' }).click();
+      await page.getByLabel('Paste lines of text').fill('What is no hand-in is told apart.');
+      await page.getByRole('button', { name: 'Take these lines' }).click();
+      await page.getByRole('tablist').evaluate((tabs) => tabs.scrollIntoView());
+    },
+  },
+  {
     name: 'crew',
     path: 'crew/',
     ready: async (page) => {

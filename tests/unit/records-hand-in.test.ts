@@ -61,6 +61,9 @@ describe('a hand-in', () => {
     expect(why('{"ridgeToBed":"hand-in","line":"')).toEqual(['truncated']);
     expect(why('{"some":"json"}')).toEqual(['wrong-type']);
     expect(why(`${line}\n${writeHandIn(handIn(5, 'Cy'))}`)).toEqual(['taken', 'taken']);
+    // What is written round one is left out, and a text without any is refused once.
+    expect(why(`I am handing in “${line}”, or rather ${writeHandIn(handIn(5, 'Cy'))}. Bo`)).toEqual(['taken', 'taken']);
+    expect(why('I am handing this in.')).toEqual(['unreadable']);
   });
   test('made by hand with a good checksum must still hold to its form', () => {
     const forge = (value: unknown) => {
