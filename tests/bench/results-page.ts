@@ -2,6 +2,7 @@ import { availableParallelism } from 'node:os';
 
 import { format, resolveConfig } from 'prettier';
 
+import { YARDSTICK_MS } from './marches.ts';
 import { asMarkdown, type Section } from './section.ts';
 
 const READING = `
@@ -9,8 +10,8 @@ Written by \`npm run bench -- --write\`; \`npm run bench -- --only solver\` meas
 within the budget beside it. Figures by the clock rise when anything else runs on the machine, so read a missed one again
 on a quiet machine before you look for its cause; what counts is the order of size and what changed against the page
 before. Counts (cells, steps, bytes, kilobytes of script) do not move. All times move with the machine, and the plain heap
-march below is the yardstick for it: \`heapMs\` of 121,024 cells is 35 on the machine the budgets were held on, so where it
-says 70 a run takes twice its time. Nothing here decides whether a test passes.
+march below is the yardstick for it: \`heapMs\` of 121,024 cells is ${YARDSTICK_MS} on the machine the budgets were held on, so where it
+says ${2 * YARDSTICK_MS} a run takes twice its time. Nothing here decides whether a test passes.
 `;
 
 /** Measured once with a trial that was not kept; measure anew before the march changes its language. */
