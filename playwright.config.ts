@@ -28,6 +28,8 @@ export default defineConfig({
         '--enable-unsafe-swiftshader',
         // Only what a page draws in three dimensions goes through the software graphics, not the page itself.
         '--disable-gpu-compositing',
+        // Each test is a fresh page, gone before the dearest compiler's work has paid; `agreement.spec.ts` lets it work.
+        '--js-flags=--no-turbofan',
         '--disable-background-networking',
         '--disable-component-update',
         '--disable-sync',

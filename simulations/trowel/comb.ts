@@ -4,7 +4,7 @@ import { chanceFrom } from '../numbers/chance.ts';
 import { meanBedMm, pitchMm, yawNarrows } from './notch.ts';
 import { type CombedSpot, ridgeProfile, spotAt } from './profile.ts';
 import { acrossStroke } from './stroke.ts';
-import { sweepsOver } from './sweeps.ts';
+import { type InSweep, sweepsOver } from './sweeps.ts';
 
 /** Writes what the comb left at a place into `into`. */
 export type CombField = (x: number, y: number, into: CombedSpot) => void;
@@ -34,16 +34,11 @@ function fanned(degrees: number, reach: number): Across {
   return (x, y) => lengthOf(x + reach * s, y - reach * c);
 }
 
-/** Of two passes over one place the higher is left. */
-function higherOf(first: CombField, second: CombField): CombField {
-  const other: CombedSpot = { heightMm: 0, footMm: 0 };
-  return (x, y, into) => {
-    first(x, y, into);
-    second(x, y, other);
-    if (other.heightMm <= into.heightMm) return;
-    into.heightMm = other.heightMm;
-    into.footMm = other.footMm;
-  };
+/** Of two passes over one place the higher is left, in `into`. */
+function keepHigher(into: CombedSpot, other: CombedSpot): void {
+  if (other.heightMm <= into.heightMm) return;
+  into.heightMm = other.heightMm;
+  into.footMm = other.footMm;
 }
 
 /**
@@ -59,6 +54,7 @@ export function combField(
   widthMm: number,
 ): CombField {
   const profile = ridgeProfile(trowel);
+  const other: CombedSpot = { heightMm: 0, footMm: 0 };
   const along =
     (across: Across): CombField =>
     (x, y, into) => {
@@ -78,17 +74,27 @@ export function combField(
       return along(fanned(comb.directionDeg, FAN_REACH * Math.max(lengthMm, widthMm)));
     case 'drawn':
       return along(acrossStroke(comb.path ?? []));
-    case 'crossed':
-      return higherOf(along(straight(comb.directionDeg)), along(straight(comb.directionDeg + 90)));
+    case 'crossed': {
+      const first = along(straight(comb.directionDeg));
+      const second = along(straight(comb.directionDeg + 90));
+      return (x, y, into) => {
+        first(x, y, into);
+        second(x, y, other);
+        keepHigher(into, other);
+      };
+    }
     case 'swirl': {
       const sweeps = sweepsOver(lengthMm, widthMm, comb.seed);
-      const rings = along((x, y) => sweeps(x, y).fromCentre);
       // The heel of the blade leaves a bead along the edge of each sweep.
-      const pitch = pitchMm(trowel);
-      const beads = along((x, y) =>
-        Math.min(sweeps(x, y).toEdge - (trowel.widthMm * yawNarrows(trowel)) / 2, pitch / 2),
-      );
-      return higherOf(rings, beads);
+      const bead = (trowel.widthMm * yawNarrows(trowel)) / 2;
+      const halfPitch = pitchMm(trowel) / 2;
+      const swept: InSweep = { fromCentre: 0, toEdge: 0 };
+      return (x, y, into) => {
+        sweeps(x, y, swept);
+        spotAt(profile, swept.fromCentre, window, into);
+        spotAt(profile, Math.min(swept.toEdge - bead, halfPitch), window, other);
+        keepHigher(into, other);
+      };
     }
   }
 }

@@ -5,6 +5,7 @@ import { expect, test } from '@playwright/test';
 import { runBed } from '@sim/bed/run.ts';
 import type { BedFrame, BedResult } from '@sim/bed/types.ts';
 
+import config from '../../playwright.config.ts';
 import { agreedBeds } from './parts/agreed-beds.ts';
 
 /** Greatest difference that counts as the same. */
@@ -27,6 +28,12 @@ function numbersOf(value: unknown, path = ''): [string, number][] {
   return Object.entries(value).flatMap(([key, part]) => numbersOf(part, `${path}.${key}`));
 }
 const apart = (one: number, other: number): number => (Object.is(one, other) ? 0 : Math.abs(one - other));
+
+// With every compiler that a reader's browser has.
+const own = config.use?.launchOptions;
+test.use({
+  launchOptions: { ...own, args: (own?.args ?? []).filter((option) => !option.startsWith('--js-flags')) },
+});
 
 test('the site’s worker in this browser and the solver in Node find the same beds to 1e-9', async ({ page }) => {
   test.setTimeout(120_000);

@@ -82,6 +82,49 @@ test.describe('the pace of the bench', () => {
     await expect(said).toHaveText(flat ?? '');
   });
 
+  test('where a bed takes long to come about, a step of a slider shows the floor combed for it; the outcome follows at rest', async ({
+    page,
+  }) => {
+    // A bed comes about slowly, and while the page is marked so not at all; combing does as ever.
+    await page.addInitScript((delayMs) => {
+      const post = Object.getOwnPropertyDescriptor(Worker.prototype, 'postMessage')?.value as (data: unknown) => void;
+      Worker.prototype.postMessage = function (data: { kind?: string }) {
+        const later = (): void => {
+          if ('held' in document.documentElement.dataset) setTimeout(later, 50);
+          else post.call(this, data);
+        };
+        if (data.kind === 'start') setTimeout(later, delayMs);
+        else post.call(this, data);
+      };
+    }, 600);
+    await page.goto(SMALL);
+    await pull(page);
+    const back = page.getByRole('figure', { name: 'The back of the tile, turned over' });
+    await expect(back).toBeVisible();
+    await unfold(page);
+    await rested(page);
+    const ahead = page.getByText('The floor combed anew');
+    await expect(ahead).toBeHidden();
+    const before = await page.getByRole('region', { name: 'What came of it' }).textContent();
+    const blade = page.getByLabel('Angle of the blade');
+    const seen = async (): Promise<number> => (await told(page)).frames;
+    await page.evaluate(() => (document.documentElement.dataset['held'] = ''));
+    for (let n = 0; n < 4; n++) {
+      const frames = await seen();
+      await blade.press('ArrowLeft');
+      await expect.poll(seen).toBeGreaterThan(frames);
+    }
+    await expect(ahead).toBeVisible();
+    // What was found before stands meanwhile, and is shown to be older.
+    await expect(back).toBeVisible();
+    expect(await page.getByRole('region', { name: 'What came of it' }).textContent()).toBe(before);
+    await expect(page.locator('strong.old')).toHaveText(/^Coverage \d+ %/);
+    await page.evaluate(() => delete document.documentElement.dataset['held']);
+    await expect(ahead).toBeHidden();
+    await expect(page.getByRole('region', { name: 'What came of it' })).not.toHaveText(before ?? '');
+    await expect(page.locator('strong.old')).toHaveCount(0);
+  });
+
   for (const pulled of [false, true])
     test(`a hand that moves on without a rest sees bed after bed${pulled ? ', after the pull too' : ''}`, async ({
       page,

@@ -9,6 +9,9 @@ import { onceAPicture } from './once-a-picture.ts';
 /** A slider at rest for this long gets the full run. */
 const REST_MS = 220;
 
+/** What takes longer to come of a step of a slider waits until the hand rests; till then the floor is shown combed for it. */
+const LONG_MS = 250;
+
 /** A look at a bed under a moving hand. */
 interface Glance {
   coarse: BedSetup;
@@ -16,6 +19,8 @@ interface Glance {
   full: BedSetup | null;
   /** No tile lies there yet, and the full run shows its pictures as they come. */
   live: boolean;
+  /** What comes of it takes long: only the floor combed for it is shown at once. */
+  ahead: boolean;
   /** When it was asked for, ms. */
   at: number;
 }
@@ -29,6 +34,15 @@ interface Way {
   wanted: () => boolean;
 }
 
+/** A floor combed for a bed that has not come about yet. */
+interface Combed {
+  setup: BedSetup;
+  frame: BedFrame;
+}
+
+/** Cells of a run, which its time goes with. */
+const cellsOf = ({ tile, cellMm }: BedSetup): number => (tile.lengthMm * tile.widthMm) / (cellMm * cellMm);
+
 /** One bed under way: its pictures as they come, and what came of it. */
 export class BedProgress {
   /** The set-up the pictures belong to. */
@@ -39,6 +53,8 @@ export class BedProgress {
   share = $state<number | null>(null);
   /** What is shown is older than what was asked for last. */
   behind = $state(false);
+  /** The floor combed for what was asked for last, where that takes long to come about; what came of the bed before stands. */
+  ahead = $state.raw<Combed | null>(null);
   /** Runs begun so far. */
   begun = $state(0);
   /** What went wrong, in the solver's words. */
@@ -52,6 +68,8 @@ export class BedProgress {
   #glanceTurn = 0;
   readonly #glances = oneByOne<Glance>((glance) => this.#look(glance));
   #newest: Glance | null = null;
+  /** What a cell of the last run took, ms. */
+  #cellMs = 0;
   readonly #shown = onceAPicture();
 
   /**
@@ -81,33 +99,39 @@ export class BedProgress {
 
   /**
    * A coarse bed at once, the full one when the hand rests and the coarse one has been seen.
-   * @param live only the comb is seen, so nothing more is computed at once; otherwise what the whole work comes to
+   * @param live only the comb is seen, so nothing more is computed at once; otherwise what the whole work comes to, or,
+   * where that takes long on this machine, the floor combed for it
    */
   glance(coarse: BedSetup, full: BedSetup, live = true): void {
     clearTimeout(this.#rest);
     this.#fullTurn += 1;
     this.#full?.cancel();
-    this.#newest = { coarse, full, live, at: performance.now() };
+    const ahead = !live && this.#takesLong(coarse);
+    this.#newest = { coarse, full, live, ahead, at: performance.now() };
     // A full run under way is ended by this, and combing is no run.
-    if (live) this.share = null;
+    if (live || ahead) this.share = null;
     this.behind = true;
     this.#glances.ask(this.#newest);
   }
 
   /** While nothing is under way: a bed that nobody sees starts the worker of the glances and makes it quick at such work. */
   warm(coarse: BedSetup): void {
-    if (this.share === null) this.#glances.ask({ coarse, full: null, live: false, at: performance.now() });
+    if (this.share === null)
+      this.#glances.ask({ coarse, full: null, live: false, ahead: false, at: performance.now() });
   }
 
   async #look(glance: Glance): Promise<() => void> {
     const turn = this.#glanceTurn;
     this.#quick ??= createBedRunner();
-    const { coarse, full, live, at } = glance;
+    const { coarse, full, live } = glance;
     if (!full) {
-      await this.#quick.run(coarse).catch(() => undefined);
+      // Of a bed that takes long a step of a slider will ask for the comb alone.
+      const warmed = this.#takesLong(coarse) ? this.#quick.comb(coarse) : this.#quick.run(coarse);
+      await warmed.catch(() => undefined);
       return () => undefined;
     }
     const wanted = (): boolean => turn === this.#glanceTurn;
+    if (glance.ahead) return this.#lookAhead(glance, full, { runner: this.#quick, wanted });
     const show = live
       ? await this.#comb(coarse, this.#quick, wanted)
       : // The way between is looked at when the hand rests.
@@ -116,10 +140,41 @@ export class BedProgress {
       const isShown = show() !== null;
       if (glance !== this.#newest) return;
       this.behind = false;
-      if (!isShown) return;
-      const left = REST_MS - (performance.now() - at);
-      this.#rest = setTimeout(() => void this.#run(full, live), Math.max(0, left));
+      if (isShown) this.#whenAtRest(glance, () => void this.#run(full, live));
     };
+  }
+
+  /** Shows the floor combed for a bed; what comes of it follows when the hand rests. */
+  async #lookAhead(
+    glance: Glance,
+    full: BedSetup,
+    { runner, wanted }: Pick<Way, 'runner' | 'wanted'>,
+  ): Promise<() => void> {
+    const combed = await runner.comb(glance.coarse).catch(() => null);
+    return () => {
+      if (!wanted()) return;
+      if (combed) this.ahead = { setup: glance.coarse, frame: combed };
+      if (glance !== this.#newest) return;
+      this.#whenAtRest(glance, () => void this.#comeAbout(glance.coarse, full));
+    };
+  }
+
+  /** What comes of a bed that takes long, coarse and then in full; by the worker that a moving hand may end. */
+  async #comeAbout(coarse: BedSetup, full: BedSetup): Promise<void> {
+    const turn = this.#fullTurn;
+    this.#full ??= createBedRunner();
+    const wanted = (): boolean => turn === this.#fullTurn;
+    const show = await this.#compute(coarse, { runner: this.#full, pictures: 'combed', live: false, wanted });
+    if (show() !== null) await this.#run(full, false);
+  }
+
+  #whenAtRest({ at }: Glance, then: () => void): void {
+    this.#rest = setTimeout(then, Math.max(0, REST_MS - (performance.now() - at)));
+  }
+
+  /** On this machine, by what the last run took. */
+  #takesLong(setup: BedSetup): boolean {
+    return this.#cellMs * cellsOf(setup) > LONG_MS;
   }
 
   /** Combs a floor; what it resolves with shows it and gives its picture, or null when that is not wanted. */
@@ -132,6 +187,7 @@ export class BedProgress {
         this.setup = setup;
         this.frames = [frame];
         this.result = null;
+        this.ahead = null;
         return frame;
       };
     } catch (problem) {
@@ -144,6 +200,7 @@ export class BedProgress {
 
   #fail(problem: unknown): void {
     this.result = null;
+    this.ahead = null;
     if (!(problem instanceof BedStopped)) this.problem = problem instanceof Error ? problem.message : String(problem);
   }
 
@@ -154,6 +211,7 @@ export class BedProgress {
     const own = this.begun;
     this.problem = '';
     let frames: BedFrame[] = [];
+    const from = performance.now();
     /** The next may be under way by then: the share is its. */
     const ended = (): void => {
       if (own === this.begun) this.share = null;
@@ -170,6 +228,7 @@ export class BedProgress {
             this.setup = setup;
             this.frames = frames;
             this.result = null;
+            this.ahead = null;
             this.behind = false;
           });
         },
@@ -177,6 +236,7 @@ export class BedProgress {
           if (wanted()) this.share = share;
         },
       });
+      this.#cellMs = (performance.now() - from) / cellsOf(setup);
       return () => {
         if (!wanted()) return null;
         this.#shown.drop();
@@ -184,6 +244,7 @@ export class BedProgress {
         this.setup = setup;
         this.frames = frames;
         this.result = run.result;
+        this.ahead = null;
         ended();
         return run.result;
       };
@@ -203,6 +264,7 @@ export class BedProgress {
     this.#shown.drop();
     this.#glances.drop();
     this.#newest = null;
+    this.ahead = null;
     this.#fullTurn += 1;
     this.#glanceTurn += 1;
   }

@@ -10,9 +10,24 @@ import { trowelRest } from './trowel-rest.ts';
 
 const NO_AIR: BedResult['pockets'] = [];
 
+/** The floor as it is combed for a bed that comes about later. */
+const floorAhead = ({ cut, neighbours }: Bench, { setup, frame }: NonNullable<Bench['bed']['ahead']>): BedShown => ({
+  setup,
+  frame,
+  tile: 'away',
+  look: 'solid',
+  pulled: false,
+  trowel: null,
+  cut,
+  neighbours,
+  air: NO_AIR,
+  sway: AT_REST,
+});
+
 /** What the three-dimensional picture is to show now; null until there is a frame. */
 export function bedShown(bench: Bench): BedShown | null {
   const { frame, shownSetup: setup } = bench;
+  if (bench.bed.ahead) return floorAhead(bench, bench.bed.ahead);
   if (!frame) return null;
   const laid = isLaid(frame);
   const over = bench.stage === 'pulled' && bench.settled;
@@ -64,6 +79,7 @@ export interface FlatFrame {
 
 /** Which picture the two-dimensional bench draws. Until the bed may be looked into, a laid tile hides it. */
 export const flatFrame = (bench: Bench): FlatFrame | null => {
+  if (bench.bed.ahead) return { frame: bench.bed.ahead.frame, as: 'plan' };
   if (!bench.frame) return null;
   const laid = bench.stage !== 'comb' && isLaid(bench.frame);
   return { frame: bench.frame, as: laid ? (bench.open ? 'map' : 'covered') : 'plan' };

@@ -59,6 +59,7 @@ export const bench = {
     noWebgl: 'This browser draws no three-dimensional picture, so the bed is shown from above.',
     lost: 'The graphics were interrupted; the picture comes back by itself.',
     waiting: 'The picture is being made.',
+    ahead: 'The floor combed anew. What comes of it follows when your hand rests.',
     tapToTurn: 'Drag sideways to turn the picture, pinch to zoom. Tap it to turn it freely.',
     holding: 'The picture turns under your finger. Tap it again to scroll the page.',
     views: 'View',

@@ -9,9 +9,10 @@ const REST_MS = 800;
 /** The bench's picture on its page. */
 export const stage = (page: Page): Locator => page.getByRole('application');
 
-/** What the picture tells of itself: how many were drawn so far, and where the eye stands. */
+/** What the picture tells of itself: pictures drawn and beds shown so far, and where the eye stands. */
 export interface Told {
   pictures: number;
+  frames: number;
   eye: { azimuthDeg: number; elevationDeg: number; distanceMm: number };
 }
 
