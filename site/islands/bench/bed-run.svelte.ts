@@ -10,7 +10,14 @@ import { onceAPicture } from './once-a-picture.ts';
 const REST_MS = 220;
 
 /** What takes longer to come of a step of a slider waits until the hand rests; till then the floor is shown combed for it. */
-const LONG_MS = 250;
+const LONG_MS = 350;
+
+/** A worker is quick at glances once one takes no less than this share of the one before; so many are made at the most. */
+const AS_QUICK = 0.85;
+const MOST_WARMING = 6;
+
+/** A glance slower than those before counts for so much of what the next is reckoned to take. */
+const SLOWER_BY = 0.3;
 
 /** A look at a bed under a moving hand. */
 interface Glance {
@@ -43,6 +50,10 @@ interface Combed {
 /** Cells of a run, which its time goes with. */
 const cellsOf = ({ tile, cellMm }: BedSetup): number => (tile.lengthMm * tile.widthMm) / (cellMm * cellMm);
 
+/** What kinds of work a glance takes. */
+const workOf = ({ comb, actions }: BedSetup, live: boolean): string =>
+  [comb.pattern, ...(live ? [] : actions.map((action) => action.do))].join(' ');
+
 /** One bed under way: its pictures as they come, and what came of it. */
 export class BedProgress {
   /** The set-up the pictures belong to. */
@@ -68,7 +79,9 @@ export class BedProgress {
   #glanceTurn = 0;
   readonly #glances = oneByOne<Glance>((glance) => this.#look(glance));
   #newest: Glance | null = null;
-  /** What a cell of the last run took, ms. */
+  /** What the worker of the glances has been made quick at. */
+  #quickAt = '';
+  /** What a cell of a glance takes on this machine, ms. */
   #cellMs = 0;
   readonly #shown = onceAPicture();
 
@@ -114,10 +127,32 @@ export class BedProgress {
     this.#glances.ask(this.#newest);
   }
 
-  /** While nothing is under way: a bed that nobody sees starts the worker of the glances and makes it quick at such work. */
-  warm(coarse: BedSetup): void {
-    if (this.share === null)
-      this.#glances.ask({ coarse, full: null, live: false, ahead: false, at: performance.now() });
+  /**
+   * While nothing is under way: beds that nobody sees start the worker of the glances and make it quick at such work.
+   * @param live as for a glance
+   */
+  warm(coarse: BedSetup, live: boolean): void {
+    if (this.share === null && this.#quickAt !== workOf(coarse, live))
+      this.#glances.ask({ coarse, full: null, live, ahead: !live && this.#takesLong(coarse), at: performance.now() });
+  }
+
+  /** Runs are quick after some; whoever asks for a bed meanwhile waits for one of them at the most. */
+  async #warmUp({ coarse, live, ahead }: Glance, runner: BedRunner): Promise<void> {
+    const newest = this.#newest;
+    this.#quickAt = workOf(coarse, live);
+    if (live || ahead) {
+      await runner.comb(coarse);
+      return;
+    }
+    let before = Infinity;
+    for (let n = 0; n < MOST_WARMING && newest === this.#newest; n += 1) {
+      const from = performance.now();
+      await runner.run(coarse, { pictures: 'combed' });
+      const took = performance.now() - from;
+      this.#noteTime(coarse, took, runner);
+      if (took > AS_QUICK * before) return;
+      before = took;
+    }
   }
 
   async #look(glance: Glance): Promise<() => void> {
@@ -125,9 +160,7 @@ export class BedProgress {
     this.#quick ??= createBedRunner();
     const { coarse, full, live } = glance;
     if (!full) {
-      // Of a bed that takes long a step of a slider will ask for the comb alone.
-      const warmed = this.#takesLong(coarse) ? this.#quick.comb(coarse) : this.#quick.run(coarse);
-      await warmed.catch(() => undefined);
+      await this.#warmUp(glance, this.#quick).catch(() => undefined);
       return () => undefined;
     }
     const wanted = (): boolean => turn === this.#glanceTurn;
@@ -172,7 +205,13 @@ export class BedProgress {
     this.#rest = setTimeout(then, Math.max(0, REST_MS - (performance.now() - at)));
   }
 
-  /** On this machine, by what the last run took. */
+  #noteTime(setup: BedSetup, ms: number, runner: BedRunner): void {
+    const cellMs = ms / cellsOf(setup);
+    if (this.#cellMs === 0 || cellMs < this.#cellMs) this.#cellMs = cellMs;
+    // Only the worker of the glances is always quick; and a machine may be busy for once.
+    else if (runner === this.#quick) this.#cellMs += SLOWER_BY * (cellMs - this.#cellMs);
+  }
+
   #takesLong(setup: BedSetup): boolean {
     return this.#cellMs * cellsOf(setup) > LONG_MS;
   }
@@ -236,7 +275,7 @@ export class BedProgress {
           if (wanted()) this.share = share;
         },
       });
-      this.#cellMs = (performance.now() - from) / cellsOf(setup);
+      this.#noteTime(setup, performance.now() - from, runner);
       return () => {
         if (!wanted()) return null;
         this.#shown.drop();
@@ -275,6 +314,7 @@ export class BedProgress {
     if (this.share !== null) this.result = null;
     this.#full?.cancel();
     this.#quick?.cancel();
+    this.#quickAt = '';
     this.share = null;
     this.behind = false;
   }

@@ -99,7 +99,7 @@ export class Bench {
 
   /** Nothing moves: what makes the next glances quick is done now. */
   #ready(): void {
-    this.bed.warm(atAGlance(this.setup));
+    this.bed.warm(atAGlance(this.setup), this.stage === 'comb');
   }
 
   /** Changes the set-up. `moving`: a slider is under the hand, so a coarse bed is shown first. */
@@ -150,6 +150,7 @@ export class Bench {
     this.tool = this.handy();
     this.trowelAt = null;
     this.cursor = null;
+    this.#ready();
   }
 
   act(action: BedAction): void {
@@ -204,6 +205,7 @@ export class Bench {
     this.tool = 'turn';
     this.holdAs('turned');
     this.cursor = null;
+    this.#ready();
   }
 
   /** Holds a pulled tile. The tiles next door, and the step to them, are there only while it lies on its bed. */
