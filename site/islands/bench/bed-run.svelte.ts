@@ -4,20 +4,15 @@ import { createBedRunner, type BedRunner } from '@sim/worker/client.ts';
 import { oneByOne } from '@sim/worker/one-by-one.ts';
 
 import { keepFrame, shareFloor } from './frames.ts';
+import { GlanceTime } from './glance-time.ts';
 import { onceAPicture } from './once-a-picture.ts';
 
 /** A slider at rest for this long gets the full run. */
 const REST_MS = 220;
 
-/** What takes longer to come of a step of a slider waits until the hand rests; till then the floor is shown combed for it. */
-const LONG_MS = 350;
-
 /** A worker is quick at glances once one takes no less than this share of the one before; so many are made at the most. */
 const AS_QUICK = 0.85;
 const MOST_WARMING = 6;
-
-/** A glance slower than those before counts for so much of what the next is reckoned to take. */
-const SLOWER_BY = 0.3;
 
 /** A look at a bed under a moving hand. */
 interface Glance {
@@ -26,7 +21,7 @@ interface Glance {
   full: BedSetup | null;
   /** No tile lies there yet, and the full run shows its pictures as they come. */
   live: boolean;
-  /** What comes of it takes long: only the floor combed for it is shown at once. */
+  /** What comes of it takes long: the floor is shown combed for it at once, and the outcome waits until the hand rests. */
   ahead: boolean;
   /** When it was asked for, ms. */
   at: number;
@@ -46,9 +41,6 @@ interface Combed {
   setup: BedSetup;
   frame: BedFrame;
 }
-
-/** Cells of a run, which its time goes with. */
-const cellsOf = ({ tile, cellMm }: BedSetup): number => (tile.lengthMm * tile.widthMm) / (cellMm * cellMm);
 
 /** What kinds of work a glance takes. */
 const workOf = ({ comb, actions }: BedSetup, live: boolean): string =>
@@ -81,8 +73,7 @@ export class BedProgress {
   #newest: Glance | null = null;
   /** What the worker of the glances has been made quick at. */
   #quickAt = '';
-  /** What a cell of a glance takes on this machine, ms. */
-  #cellMs = 0;
+  readonly #time = new GlanceTime();
   readonly #shown = onceAPicture();
 
   /**
@@ -119,7 +110,7 @@ export class BedProgress {
     clearTimeout(this.#rest);
     this.#fullTurn += 1;
     this.#full?.cancel();
-    const ahead = !live && this.#takesLong(coarse);
+    const ahead = !live && this.#time.isLong(coarse);
     this.#newest = { coarse, full, live, ahead, at: performance.now() };
     // A full run under way is ended by this, and combing is no run.
     if (live || ahead) this.share = null;
@@ -133,7 +124,7 @@ export class BedProgress {
    */
   warm(coarse: BedSetup, live: boolean): void {
     if (this.share === null && this.#quickAt !== workOf(coarse, live))
-      this.#glances.ask({ coarse, full: null, live, ahead: !live && this.#takesLong(coarse), at: performance.now() });
+      this.#glances.ask({ coarse, full: null, live, ahead: !live && this.#time.isLong(coarse), at: performance.now() });
   }
 
   /** Runs are quick after some; whoever asks for a bed meanwhile waits for one of them at the most. */
@@ -149,7 +140,7 @@ export class BedProgress {
       const from = performance.now();
       await runner.run(coarse, { pictures: 'combed' });
       const took = performance.now() - from;
-      this.#noteTime(coarse, took, runner);
+      this.#time.note(coarse, took, true);
       if (took > AS_QUICK * before) return;
       before = took;
     }
@@ -203,17 +194,6 @@ export class BedProgress {
 
   #whenAtRest({ at }: Glance, then: () => void): void {
     this.#rest = setTimeout(then, Math.max(0, REST_MS - (performance.now() - at)));
-  }
-
-  #noteTime(setup: BedSetup, ms: number, runner: BedRunner): void {
-    const cellMs = ms / cellsOf(setup);
-    if (this.#cellMs === 0 || cellMs < this.#cellMs) this.#cellMs = cellMs;
-    // Only the worker of the glances is always quick; and a machine may be busy for once.
-    else if (runner === this.#quick) this.#cellMs += SLOWER_BY * (cellMs - this.#cellMs);
-  }
-
-  #takesLong(setup: BedSetup): boolean {
-    return this.#cellMs * cellsOf(setup) > LONG_MS;
   }
 
   /** Combs a floor; what it resolves with shows it and gives its picture, or null when that is not wanted. */
@@ -275,7 +255,7 @@ export class BedProgress {
           if (wanted()) this.share = share;
         },
       });
-      this.#noteTime(setup, performance.now() - from, runner);
+      this.#time.note(setup, performance.now() - from, runner === this.#quick);
       return () => {
         if (!wanted()) return null;
         this.#shown.drop();
