@@ -28,8 +28,9 @@ export default defineConfig({
         '--enable-unsafe-swiftshader',
         // Only what a page draws in three dimensions goes through the software graphics, not the page itself.
         '--disable-gpu-compositing',
-        // Each test is a fresh page, gone before the dearest compiler's work has paid; `agreement.spec.ts` lets it work.
-        '--js-flags=--no-turbofan',
+        // Both processors are busy with two tests: no third thread helps, and each page is gone before the dearest
+        // compiler's work has paid. `agreement.spec.ts` is run with all a reader's browser has.
+        '--js-flags=--no-turbofan --single-threaded',
         '--disable-background-networking',
         '--disable-component-update',
         '--disable-sync',
