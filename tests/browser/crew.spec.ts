@@ -23,6 +23,9 @@ for (const width of [360, 1280])
     await page.getByLabel('Large tile and planks').check();
     await accessible(page);
     await fits(page);
+    // Nor does the card itself run over its side, with all that is filled in on it.
+    const over = await page.locator('.card').evaluate((card) => card.scrollWidth - card.clientWidth);
+    expect(over).toBeLessThanOrEqual(0);
   });
 
 test('the page on what stays where is accessible, and the desk talks to no other host', async ({ page }) => {
