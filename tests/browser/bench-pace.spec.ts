@@ -119,6 +119,14 @@ test.describe('the pace of the bench', () => {
     await expect(back).toBeVisible();
     expect(await page.getByRole('region', { name: 'What came of it' }).textContent()).toBe(before);
     await expect(page.locator('strong.old')).toHaveText(/^Coverage \d+ %/);
+    // On paper the figures have their own bed beside them, from above: the floor in the picture is another's.
+    const paper = await page.evaluate(() => {
+      dispatchEvent(new Event('beforeprint'));
+      const { width, height } = document.querySelector<HTMLCanvasElement>('.bed-paper canvas.picture')!;
+      dispatchEvent(new Event('afterprint'));
+      return width / height;
+    });
+    expect(paper).toBeCloseTo(2.5, 2);
     await page.evaluate(() => delete document.documentElement.dataset['held']);
     await expect(ahead).toBeHidden();
     await expect(page.getByRole('region', { name: 'What came of it' })).not.toHaveText(before ?? '');

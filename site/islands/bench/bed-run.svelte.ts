@@ -189,7 +189,10 @@ export class BedProgress {
     this.#full ??= createBedRunner();
     const wanted = (): boolean => turn === this.#fullTurn;
     const show = await this.#compute(coarse, { runner: this.#full, pictures: 'combed', live: false, wanted });
-    if (show() !== null) await this.#run(full, false);
+    const isShown = show() !== null;
+    if (!wanted()) return;
+    this.behind = false;
+    if (isShown) await this.#run(full, false);
   }
 
   #whenAtRest({ at }: Glance, then: () => void): void {

@@ -59,9 +59,9 @@ export class Bench {
   kept = $state.raw<KeptBed | null>(null);
   /** This browser draws no three-dimensional picture; the bed is drawn from above, and no tool reaches into it. */
   flat = $state(false);
-  /** Takes the three-dimensional picture as it stands; null where there is none. */
+  /** Takes the three-dimensional picture as it stands; null where there is none of the bed that the figures tell of. */
   snapshot: (() => Promise<ImageBitmap | null>) | null = null;
-  /** Draws it at once in the colours of paper and hands it over; false where there is none. */
+  /** Draws it at once in the colours of paper and hands it over; false where there is none of that bed. */
   still: ((wide: number, take: (picture: HTMLCanvasElement) => void) => boolean) | null = null;
   /** Where the section is taken, as a share of the half side off the middle, and whether it is drawn close up. */
   sight = $state<{ along: Cut['along']; share: number; close: boolean }>({ along: 'length', share: 0, close: true });

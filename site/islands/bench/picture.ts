@@ -79,7 +79,6 @@ export interface FlatFrame {
 
 /** Which picture the two-dimensional bench draws. Until the bed may be looked into, a laid tile hides it. */
 export const flatFrame = (bench: Bench): FlatFrame | null => {
-  if (bench.bed.ahead) return { frame: bench.bed.ahead.frame, as: 'plan' };
   if (!bench.frame) return null;
   const laid = bench.stage !== 'comb' && isLaid(bench.frame);
   return { frame: bench.frame, as: laid ? (bench.open ? 'map' : 'covered') : 'plan' };
