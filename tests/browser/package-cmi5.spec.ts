@@ -42,11 +42,8 @@ test.beforeAll(() => {
 });
 test.afterAll(() => server.close());
 
-test('the cmi5 package says initialized, completed and terminated, each once and with the profile’s own context', async ({
-  page,
-}) => {
-  const { port } = server.address() as AddressInfo;
-  const here = `http://localhost:${port}`;
+/** The address a platform opens the package at. */
+const launchAt = (here: string): string => {
   const launch = new URLSearchParams({
     endpoint: `${here}/xapi/`,
     fetch: `${here}/fetch`,
@@ -54,7 +51,15 @@ test('the cmi5 package says initialized, completed and terminated, each once and
     registration: REGISTRATION,
     activityId: ACTIVITY,
   });
-  await page.goto(`${here}/index.html?${launch.toString()}`);
+  return `${here}/index.html?${launch.toString()}`;
+};
+
+test('the cmi5 package says initialized, completed and terminated, each once and with the profile’s own context', async ({
+  page,
+}) => {
+  const { port } = server.address() as AddressInfo;
+  const here = `http://localhost:${port}`;
+  await page.goto(launchAt(here));
   const course = page.frameLocator('iframe');
   await course.locator('[data-finish] button').click();
   const verbs = () => store.said.map(verbOf);
@@ -74,4 +79,17 @@ test('the cmi5 package says initialized, completed and terminated, each once and
   expect(store.said[1]?.result).toMatchObject({ completion: true });
   expect(store.said[1]?.result?.duration).toMatch(/^PT/);
   expect(store.states.get('ridge-to-bed')).toContain('rtb1.');
+});
+
+test('where the platform gives no answer the course works, and the page says that nothing is reported', async ({
+  page,
+}) => {
+  const { port } = server.address() as AddressInfo;
+  await page.route('**/fetch', (route) =>
+    route.fulfill({ json: { 'error-code': '1', 'error-text': 'Already in use' } }),
+  );
+  await page.goto(launchAt(`http://localhost:${port}`));
+  await expect(page.getByRole('alert')).toContainText('The learning platform did not answer.');
+  const course = page.frameLocator('iframe');
+  await expect(course.getByRole('heading', { level: 1, name: 'What the ridges are for' })).toBeVisible();
 });

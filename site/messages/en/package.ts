@@ -10,6 +10,9 @@ export const packageWords = {
   score: (share: string): string => `Points so far ${share}.`,
   noScore: 'Each module ends in a check that counts.',
   passed: 'Passed.',
+  noPlatform: 'No learning platform was found around this page. The course works; nothing is reported.',
+  noAnswer:
+    'The learning platform did not answer. The course works, but what you do here is not reported. Close it and open it from the platform again.',
   strangeModule: (given: string, known: readonly string[]): string =>
     `--modules: "${given}" is not a module; accepted are ${known.join(', ')}`,
   strangePass: (given: string): string => `--pass: "${given}" is not a percentage; give a number from 0 to 100`,

@@ -2,14 +2,17 @@
  * The outer page of a package: it alone talks to the learning platform; the course lives in the frame inside. The
  * learner's record is the course's own, read from the browser's database and told on as it changes.
  */
+import { packageWords as words } from '@site/messages/en/package.ts';
 import { finishModule } from '@site/storage/record/actions.ts';
 import { learnerRecord } from '@site/storage/record/record.ts';
 import { useShelfOf } from '@site/storage/shelf.ts';
 
 import { barText } from './bar.ts';
+import { cmi5Platform } from './cmi5.ts';
 import type { Platform } from './platform.ts';
 import { allModules, joined, noProgress, progressOf, reportOf, resume, suspend } from './progress.ts';
 import { findScorm12, scorm12Platform } from './scorm12.ts';
+import { launchOf } from './xapi.ts';
 
 const frame = document.querySelector('iframe');
 const [alone, bar] = document.querySelectorAll('p');
@@ -17,11 +20,21 @@ const { modules = '', pass = '' } = document.body.dataset;
 const chosen = allModules.filter((slug) => modules === '' || modules.split(',').includes(slug));
 const passShare = Number(pass) / 100;
 
-async function platformHere(): Promise<Platform | null> {
+function platformHere(): Platform | null {
   const scorm = findScorm12(window as never);
   if (scorm) return scorm12Platform(scorm, () => Date.now());
-  const { cmi5Platform, isCmi5Launch } = await import('./cmi5.ts');
-  return isCmi5Launch() ? cmi5Platform() : null;
+  const launch = launchOf(location.search);
+  return launch && cmi5Platform(launch);
+}
+
+/** No platform is told: the course works, and says so to whoever set it up. */
+function workAlone(says: string): void {
+  useShelfOf('');
+  if (alone) {
+    alone.hidden = false;
+    alone.textContent = says;
+  }
+  if (frame) frame.src = `course/${firstPage('')}`;
 }
 
 /** The course's page on show, relative to the course. */
@@ -39,16 +52,19 @@ const firstPage = (page: string): string =>
   /^[\w/-]+\.html$/.test(page) ? page : modules === '' ? 'index.html' : `lessons/${chosen[0]}/index.html`;
 
 async function begin(): Promise<void> {
-  const platform = await platformHere();
-  const { line, page, learner } = (await platform?.start()) ?? { line: '', page: '', learner: '' };
-  useShelfOf(learner);
-  const earlier = line === '' ? noProgress : resume(line);
+  const platform = platformHere();
   if (!platform) {
-    if (frame) frame.src = `course/${firstPage('')}`;
-    // Opened without a platform: the course works, and says so to whoever set it up.
-    if (alone) alone.hidden = false;
+    workAlone(words.noPlatform);
     return;
   }
+  const resumed = await platform.start().catch(() => null);
+  if (!resumed) {
+    workAlone(words.noAnswer);
+    return;
+  }
+  const { line, page, learner } = resumed;
+  useShelfOf(learner);
+  const earlier = line === '' ? noProgress : resume(line);
   const keeper = learnerRecord();
   await keeper.ready;
   // Done on another machine: the course shows it as done here too.
