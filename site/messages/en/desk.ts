@@ -49,6 +49,7 @@ export const desk = {
   qr: (code: string) => `Square code of the link to round ${code}`,
   copy: 'Copy the link',
   copied: 'Copied.',
+  copyByHand: 'The clipboard is closed to this page. The text in the box is marked: copy it by hand.',
   seating: 'Seating list',
   seat: 'Seat',
   seatName: (seat: number) => `Name at seat ${seat}`,
