@@ -13,20 +13,19 @@ function bedOf(side: number): BedSetup {
 describe('what a glance is reckoned to take', () => {
   it('is nothing while nothing is known, and goes with the cells after that', () => {
     const time = new GlanceTime();
-    expect(time.isLong(bedOf(1000))).toBe(false);
+    expect(time.of(bedOf(1000))).toBe(0);
     time.note(bedOf(100), 100, true);
-    // 0.01 ms a cell: 180² cells are 324 ms, 190² are 361.
-    expect(time.isLong(bedOf(180))).toBe(false);
-    expect(time.isLong(bedOf(190))).toBe(true);
+    // 0.01 ms a cell.
+    expect(time.of(bedOf(100))).toBeCloseTo(100);
+    expect(time.of(bedOf(190))).toBeCloseTo(361);
   });
 
   it('follows a quicker one at once, whichever worker was so quick', () => {
     for (const isWarm of [true, false]) {
       const time = new GlanceTime();
       time.note(bedOf(100), 400, true);
-      expect(time.isLong(bedOf(100))).toBe(true);
       time.note(bedOf(100), 100, isWarm);
-      expect(time.isLong(bedOf(100))).toBe(false);
+      expect(time.of(bedOf(100))).toBeCloseTo(100);
     }
   });
 
@@ -34,10 +33,11 @@ describe('what a glance is reckoned to take', () => {
     const time = new GlanceTime();
     time.note(bedOf(100), 60, true);
     time.note(bedOf(100), 900, true);
-    expect(time.isLong(bedOf(100))).toBe(false);
+    const before = time.of(bedOf(100));
+    expect(before).toBeLessThan(350);
     for (let n = 0; n < 20; n += 1) time.note(bedOf(100), 900, false);
-    expect(time.isLong(bedOf(100))).toBe(false);
+    expect(time.of(bedOf(100))).toBe(before);
     for (let n = 0; n < 3; n += 1) time.note(bedOf(100), 900, true);
-    expect(time.isLong(bedOf(100))).toBe(true);
+    expect(time.of(bedOf(100))).toBeGreaterThan(600);
   });
 });

@@ -6,6 +6,7 @@ import { oneByOne } from '@sim/worker/one-by-one.ts';
 import { keepFrame, shareFloor } from './frames.ts';
 import { GlanceTime } from './glance-time.ts';
 import { onceAPicture } from './once-a-picture.ts';
+import { waitsForRest } from './waits-for-rest.ts';
 
 /** A slider at rest for this long gets the full run. */
 const REST_MS = 220;
@@ -110,12 +111,18 @@ export class BedProgress {
     clearTimeout(this.#rest);
     this.#fullTurn += 1;
     this.#full?.cancel();
-    const ahead = !live && this.#time.isLong(coarse);
-    this.#newest = { coarse, full, live, ahead, at: performance.now() };
+    this.#newest = { coarse, full, live, ahead: !live && this.#isLong(coarse), at: performance.now() };
     // A full run under way is ended by this, and combing is no run.
-    if (live || ahead) this.share = null;
+    if (live || this.#newest.ahead) this.share = null;
     this.behind = true;
     this.#glances.ask(this.#newest);
+  }
+
+  /** Whether what comes of a step is waited for until the hand rests; under a hand that moves on, as at its first step. */
+  #isLong(coarse: BedSetup): boolean {
+    const before = this.#newest;
+    if (before && !before.live && performance.now() - before.at < REST_MS) return before.ahead;
+    return waitsForRest(this.#time.of(coarse), coarse, before?.coarse ?? this.setup);
   }
 
   /**
@@ -124,7 +131,13 @@ export class BedProgress {
    */
   warm(coarse: BedSetup, live: boolean): void {
     if (this.share === null && this.#quickAt !== workOf(coarse, live))
-      this.#glances.ask({ coarse, full: null, live, ahead: !live && this.#time.isLong(coarse), at: performance.now() });
+      this.#glances.ask({
+        coarse,
+        full: null,
+        live,
+        ahead: !live && waitsForRest(this.#time.of(coarse), coarse, coarse),
+        at: performance.now(),
+      });
   }
 
   /** Runs are quick after some; whoever asks for a bed meanwhile waits for one of them at the most. */

@@ -1,8 +1,5 @@
 import type { BedSetup } from '@sim/bed/types.ts';
 
-/** What takes longer to come of a step of a slider waits until the hand rests, ms. */
-const LONG_MS = 350;
-
 /** A glance slower than those before counts for so much of what the next is reckoned to take: a machine may be busy for once. */
 const SLOWER_BY = 0.3;
 
@@ -24,8 +21,8 @@ export class GlanceTime {
     else if (isWarm) this.#cellMs += SLOWER_BY * (cellMs - this.#cellMs);
   }
 
-  /** Whether one would wait long for this bed; false while nothing is known. */
-  isLong(setup: BedSetup): boolean {
-    return this.#cellMs * cellsOf(setup) > LONG_MS;
+  /** What a glance at this bed is reckoned to take, ms; 0 while nothing is known. */
+  of(setup: BedSetup): number {
+    return this.#cellMs * cellsOf(setup);
   }
 }
