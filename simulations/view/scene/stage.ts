@@ -7,7 +7,7 @@ import { makeReflections, makeWorkshop } from './lights.ts';
 import { pictureMs } from './measure-picture.ts';
 import { panesOf, placeInPane, type Pane } from './panes.ts';
 import { eyePlace, HALF_VIEW_DEG, heldOrbit, type Orbit } from './orbit.ts';
-import { lowerQuality, nextQuality, paceWatch, pixelRatio, QUALITIES, type Quality } from './quality.ts';
+import { isLower, lowerQuality, nextQuality, paceWatch, pixelRatio, QUALITIES, type Quality } from './quality.ts';
 import { makePrograms, makeRenderer } from './renderer.ts';
 
 /** A picture drawn only when something changed. */
@@ -93,6 +93,8 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks, smooth: 
   let rough = false;
   /** The setting is still to be found. */
   let measuring = true;
+  /** The next picture waits for the graphics to finish another. */
+  let waited = false;
   /** How many wait that no other picture comes between: one that is timed, one whose means of drawing are being made. */
   let holds = 0;
   const pace = paceWatch();
@@ -164,9 +166,9 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks, smooth: 
     }
   };
 
-  /** Times a picture while the page goes on, and takes the next setting up where it was quick. */
-  const measure = async (): Promise<void> => {
-    const took = await undisturbed(() =>
+  /** The time of a picture, found while the page goes on; null where it is not wanted any more. */
+  const timePicture = (): Promise<number | null> =>
+    undisturbed(() =>
       pictureMs({
         draw: () => {
           takePixels(true);
@@ -180,10 +182,18 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks, smooth: 
         goesOn: () => !lost && measuring,
       }),
     );
+
+  /** Times a picture, and takes the next setting up where it was quick, or the one below where it was too slow. */
+  const measure = async (): Promise<void> => {
+    let took = await timePicture();
+    // A hitch of the page may have been timed with it: what would be left is timed twice.
+    if (took !== null && isLower(nextQuality(quality, took), quality))
+      took = Math.min(took, (await timePicture()) ?? took);
     if (took === null || !measuring) return;
     const next = nextQuality(quality, took);
-    measuring = next !== quality;
-    if (!measuring) return;
+    // A setting that was left again as too slow is not tried once more.
+    measuring = isLower(quality, next);
+    if (next === quality) return;
     quality = next;
     applyQuality();
     await makeReady();
@@ -207,11 +217,14 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks, smooth: 
     const moving = due || steps.size > 0;
     const settled = rough && pending === 0 && performance.now() - changedAt > AT_REST_MS;
     // Given more than they can draw, the graphics fall behind, and the whole page waits for them.
+    if (busy && moving) waited = true;
     if (holds > 0 || busy || !(moving || settled)) {
       if (pending > 0 || moving || rough) request();
       return;
     }
-    if (pace(steps.size > 0 ? now : null) && quality !== lowerQuality(quality)) {
+    const isSlow = pace(steps.size > 0 ? now : null, waited);
+    waited = false;
+    if (isSlow && quality !== lowerQuality(quality)) {
       // What was quick when measured is slow now (a larger bed, a warm machine): one setting down, and no more up.
       quality = lowerQuality(quality);
       measuring = false;
