@@ -9,7 +9,7 @@ const FEWEST_A_PITCH = 8;
 const COMFORT_CELLS = 110_000;
 const MOST_CELLS = 420_000;
 /** A first look while a slider moves: coarse, done in a few hundredths of a second. */
-const GLANCE_CELLS = 10_000;
+const GLANCE_CELLS = 7_000;
 const GLANCE_A_PITCH = 5;
 
 /** Cells to a rib or dot of a back's relief, so that its walls stand where they are. */
