@@ -115,6 +115,7 @@ export const desk = {
     module: 'Module',
     classIdeas: 'Wrong ideas across the class',
     idea: 'Idea',
+    noIdeas: 'No answer of this round showed one.',
     holders: 'Learners',
     times: 'Times',
     items: 'Questions',
