@@ -31,3 +31,11 @@ test('what a page shows, now or once its scripts have come, has its styles there
   expect(shown).toBeGreaterThan(200);
   expect(bare).toEqual([]);
 });
+
+test('lines under words are asked for in a way that WebKit reads: it drops a line whose thickness stands with its kind', () => {
+  const lines = globSync('dist/_astro/*.css').flatMap(
+    (file) => readFileSync(file, 'utf8').match(/(?<![-\w])text-decoration:[^;}]*/g) ?? [],
+  );
+  expect(lines.length).toBeGreaterThan(5);
+  expect(lines.filter((line) => /[\d.]+(px|em|%)|var\(/.test(line))).toEqual([]);
+});
