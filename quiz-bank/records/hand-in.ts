@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 
 import { listOf, textUpTo, wholeFrom } from '../../simulations/input/fields.ts';
 import { pack, unpack } from '../../simulations/input/packed.ts';
-import { read } from '../../simulations/input/read.ts';
+import { readText } from '../../simulations/input/read.ts';
 import { checksum } from './checksum.ts';
 import { MOST_ITEMS, MOST_SEATS, readRound, writeRound, type ClassRound } from './class-round.ts';
 import { cleanName, nameWasCleaned } from './clean-text.ts';
@@ -74,15 +74,9 @@ export function readHandInLine(line: string): HandInReading {
   if (checksum(body) !== sum) return refuse('altered');
   const unpacked = unpack(body);
   if (unpacked === null) return refuse('unreadable');
-  let value: unknown;
-  try {
-    value = JSON.parse(unpacked);
-  } catch {
-    return refuse('unreadable');
-  }
-  const reading = read(schema, value);
-  if (!reading.ok) return refuse('unreadable');
-  const { r, s, n, a, t } = reading.value;
+  const read = readText(schema, unpacked);
+  if (!read) return refuse('unreadable');
+  const { r, s, n, a, t } = read;
   const round = readRound(r);
   if (!round || a.length !== round.items) return refuse('unreadable');
   const handIn = { round, seat: s, name: cleanName(n), answers: a, at: t };

@@ -9,3 +9,15 @@ export function read<S extends core.$ZodType>(schema: S, input: unknown): Readin
     ? { ok: true, value: result.data }
     : { ok: false, faults: faultsOf(result.error.issues, input) };
 }
+
+/** Reads a JSON text by a schema; null where it is no JSON or not what the schema tells. */
+export function readText<S extends core.$ZodType>(schema: S, text: string): core.output<S> | null {
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    return null;
+  }
+  const reading = read(schema, value);
+  return reading.ok ? reading.value : null;
+}

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 
 import { course, type ModuleSlug } from '@lessons/course.ts';
 import { cleanName } from '@quiz/records/clean-text.ts';
-import { read } from '@sim/input/read.ts';
+import { readText } from '@sim/input/read.ts';
 
 import { CHECKS, WORK_KINDS, workFor, type CheckId, type WorkKind } from './work.ts';
 
@@ -58,17 +58,11 @@ export const writeCrew = (book: CrewBook): string =>
 
 /** Reads a kept or carried book of cards; null when it is none. */
 export function readCrew(source: string): CrewBook | null {
-  let value: unknown;
-  try {
-    value = JSON.parse(source);
-  } catch {
-    return null;
-  }
-  const reading = read(schema, value);
-  if (!reading.ok) return null;
+  const kept = readText(schema, source);
+  if (!kept) return null;
   return {
-    shop: cleanName(reading.value.shop),
-    cards: reading.value.cards.map((card) => ({
+    shop: cleanName(kept.shop),
+    cards: kept.cards.map((card) => ({
       name: cleanName(card.name),
       start: card.start,
       kinds: card.kinds,

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 
 import { withoutHidden } from '@sim/input/hidden.ts';
-import { read } from '@sim/input/read.ts';
+import { readText } from '@sim/input/read.ts';
 
 import { areaBoxIds, jobBoxIds, type AreaBoxId, type JobBoxId } from './catalogue.ts';
 import { blankArea, blankJob, MOST_AREAS, type Draft } from './draft.ts';
@@ -35,15 +35,9 @@ export const writeDraft = (draft: Draft): string =>
 
 /** Reads a draft from kept or sent text; null when it is not one, whatever it is instead. */
 export function readDraft(source: string): Draft | null {
-  let value: unknown;
-  try {
-    value = JSON.parse(source);
-  } catch {
-    return null;
-  }
-  const reading = read(schema, value);
-  if (!reading.ok) return null;
-  const { units, title, job, areas } = reading.value;
+  const kept = readText(schema, source);
+  if (!kept) return null;
+  const { units, title, job, areas } = kept;
   return {
     version: 1,
     units,
