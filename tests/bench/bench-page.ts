@@ -1,6 +1,7 @@
 /** The bench page drawn by the processor: how long a picture takes, and a slider's way to the picture. */
 import type { Browser, Page } from '@playwright/test';
 
+import { LONG_MS } from '../../site/islands/bench/waits-for-rest.ts';
 import { yardstick } from './marches.ts';
 import { middle, type Section } from './section.ts';
 
@@ -210,7 +211,7 @@ export async function benchPageSection(browser: Browser, base: string): Promise<
   }
   return {
     title: 'Bench page without a graphics card, 1280 × 800',
-    says: `Drawn by the processor (SwiftShader), at the setting the page chose by its own measurement. \`slower\`: how many times slower than the yardstick's machine this one was at that row, by the quicker of two heap marches before each of the slider's steps, the middle; a budget is the yardstick's, so a row holds when its figures divided by that do. \`pictureMs\`: one picture while turning, finished by the graphics. \`sliderMs\`: from a slider's step to the picture of the new bed given to the graphics, worker's run included, the middle of ${SLIDES}; after the pull it shows what the whole work comes to, computed anew, or, where the floor changes and that is reckoned to take over 120 ms, the floor combed for it, and the outcome follows when the hand rests. \`seenMs\`: until the processor has drawn it, for which a card takes a few ms. \`beds\`: beds put before the eye while the slider moves ${STEPS_A_SECOND} steps a second for ${DRAG_MS / 1000} s without a rest; \`betweenMs\`: the longest between two of them. \`openTaskMs\`: the longest the page could not answer while it opened; \`taskMs\`: while it was worked, turned, its slider moved and its tile resized, budget ${TASK_BUDGET_MS} ms; every fold is open. With a card the picture is the small part; what it then asks of the card stands in the next table.`,
+    says: `Drawn by the processor (SwiftShader), at the setting the page chose by its own measurement. \`slower\`: how many times slower than the yardstick's machine this one was at that row, by the quicker of two heap marches before each of the slider's steps, the middle; a budget is the yardstick's, so a row holds when its figures divided by that do. \`pictureMs\`: one picture while turning, finished by the graphics. \`sliderMs\`: from a slider's step to the picture of the new bed given to the graphics, worker's run included, the middle of ${SLIDES}; after the pull it shows what the whole work comes to, computed anew, or, where the floor changes and that is reckoned to take over ${LONG_MS.newFloor} ms, the floor combed for it, and the outcome follows when the hand rests. \`seenMs\`: until the processor has drawn it, for which a card takes a few ms. \`beds\`: beds put before the eye while the slider moves ${STEPS_A_SECOND} steps a second for ${DRAG_MS / 1000} s without a rest; \`betweenMs\`: the longest between two of them. \`openTaskMs\`: the longest the page could not answer while it opened; \`taskMs\`: while it was worked, turned, its slider moved and its tile resized, budget ${TASK_BUDGET_MS} ms; every fold is open. With a card the picture is the small part; what it then asks of the card stands in the next table.`,
     rows,
   };
 }

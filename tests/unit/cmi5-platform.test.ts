@@ -128,6 +128,15 @@ describe('what a cmi5 platform is told (cmi5 Quartz, section 9)', () => {
     expect(store.said.map(verbOf)).toEqual(['initialized', 'completed', 'passed']);
   });
 
+  it('a page that goes while a result is being told says nothing after its last word', async () => {
+    const platform = visit();
+    await platform.start();
+    const telling = platform.report(PASSED, 'rtb1.b', '');
+    await platform.end();
+    await telling;
+    expect(store.said.map(verbOf).sort()).toEqual(['completed', 'initialized', 'terminated']);
+  });
+
   it('after the last word nothing more is said', async () => {
     const platform = visit();
     await platform.start();
@@ -148,6 +157,8 @@ describe('a platform that does not answer', () => {
     store.states.set('ridge-to-bed', '{"line":"rtb1.old"}');
     broken = part;
     await expect(visit().start()).rejects.toThrow();
+    // A visit whose end nobody would tell is not begun.
+    expect(store.said).toEqual([]);
     expect(store.states.get('ridge-to-bed')).toBe('{"line":"rtb1.old"}');
   });
 

@@ -24,7 +24,7 @@ export interface Quality {
  * A setting is kept where a picture takes no longer than this, ms: 60 pictures a second leave 16.7 ms, of which the script
  * may take 4 (`npm run bench` holds it to that).
  */
-const KEPT_UP_TO_MS = 12;
+export const KEPT_UP_TO_MS = 12;
 
 export const QUALITIES: readonly Quality[] = [
   {
@@ -99,6 +99,7 @@ export const nextQuality = (at: Quality, tookMs: number): Quality => {
 /** Edges are smoothed where the graphics fill their test squares in less than this, ms. */
 export const SMOOTH_UNDER_MS = 3;
 
+/** Whether one setting costs less than another. */
 export const isLower = (one: Quality, other: Quality): boolean => QUALITIES.indexOf(one) < QUALITIES.indexOf(other);
 
 /** The setting below, or the same where there is none. */

@@ -216,8 +216,8 @@ export function openStage(canvas: HTMLCanvasElement, hooks: StageHooks, smooth: 
     const busy = pending >= (finish.tookMs() < QUICK_MS ? 2 : 1);
     const moving = due || steps.size > 0;
     const settled = rough && pending === 0 && performance.now() - changedAt > AT_REST_MS;
-    // Given more than they can draw, the graphics fall behind, and the whole page waits for them.
     if (busy && moving) waited = true;
+    // Given more than they can draw, the graphics fall behind, and the whole page waits for them.
     if (holds > 0 || busy || !(moving || settled)) {
       if (pending > 0 || moving || rough) request();
       return;

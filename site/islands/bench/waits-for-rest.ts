@@ -5,7 +5,7 @@ import type { BedSetup } from '@sim/bed/types.ts';
  * ms; the floor combed for it is shown at once. A floor that is combed as before would show nothing of the step, so what
  * comes of it is waited for longer.
  */
-const LONG_MS = { newFloor: 120, sameFloor: 350 };
+export const LONG_MS = { newFloor: 120, sameFloor: 350 };
 
 /** What the comb leaves on the floor goes by this, and by the cells. */
 const floorOf = ({ tile, trowel, comb }: BedSetup): string =>

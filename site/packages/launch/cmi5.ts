@@ -45,13 +45,17 @@ interface Visit {
   readonly begun: number;
 }
 
-/** Begins a visit: what the platform decided, the learner's own settings (which are to be asked for), the first word. */
-async function begin(launch: Launch): Promise<Visit> {
+/**
+ * Begins a visit: what the platform decided, the learner's own settings (which are to be asked for), what was kept. The
+ * first word comes last: a visit that cannot be gone on with is not begun.
+ */
+async function begin(launch: Launch): Promise<{ visit: Visit; kept: Kept }> {
   const store = await openStore(launch);
   const data = ((await store.kept('LMS.LaunchData')) ?? {}) as LaunchData;
   await store.profile('cmi5LearnerPreferences').catch(() => null);
+  const kept = ((await store.kept(STATE)) ?? {}) as Kept;
   await store.say({ verb: 'initialized', context: contextOf(data, [CMI5]) });
-  return { store, data, begun: Date.now() };
+  return { visit: { store, data, begun: Date.now() }, kept };
 }
 
 /** What is to be said of a result, by its name. */
@@ -76,9 +80,9 @@ const sayingOf = (what: Result, { data, begun }: Visit, scaled: number) => {
 export function cmi5Platform(launch: Launch): Platform {
   const said = new Set<Result>();
   let visit: Visit | null = null;
-  /** Says it unless it was said before; what did not get through may be tried again. */
+  /** Says it unless it was said before or the last word was; what did not get through may be tried again. */
   const once = async (what: Result, scaled: number, now: Visit): Promise<void> => {
-    if (said.has(what)) return;
+    if (said.has(what) || visit !== now) return;
     said.add(what);
     try {
       await now.store.say(sayingOf(what, now, scaled));
@@ -89,21 +93,23 @@ export function cmi5Platform(launch: Launch): Platform {
   };
   return {
     start: async () => {
-      visit = await begin(launch);
-      const { line = '', page = '', said: before = [] } = ((await visit.store.kept(STATE)) ?? {}) as Kept;
+      const begun = await begin(launch);
+      const { line = '', page = '', said: before = [] } = begun.kept;
       for (const one of before) said.add(one);
+      visit = begun.visit;
       return { line, page, learner: JSON.stringify(launch.actor) };
     },
     report: async (report, line, page) => {
-      if (!visit) return;
-      const { launchMode, masteryScore = 0 } = visit.data;
-      if (launchMode !== 'Normal') return;
+      // The page may go, and the visit end, while something is being said.
+      const now = visit;
+      if (now?.data.launchMode !== 'Normal') return;
+      const { masteryScore = 0 } = now.data;
       const scaled = Math.round((report.score ?? 0) * 100) / 100;
-      if (report.complete) await once('completed', scaled, visit);
+      if (report.complete) await once('completed', scaled, now);
       // The platform may ask for more than the package was made with: its mastery score decides.
-      if (report.passed && scaled >= masteryScore) await once('passed', scaled, visit);
+      if (report.passed && scaled >= masteryScore) await once('passed', scaled, now);
       const kept: Kept = { line, page, said: [...said] };
-      await visit.store.keep(STATE, kept);
+      await now.store.keep(STATE, kept);
     },
     end: async () => {
       if (!visit) return;

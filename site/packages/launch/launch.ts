@@ -9,7 +9,7 @@ import { useShelfOf } from '@site/storage/shelf.ts';
 
 import { barText } from './bar.ts';
 import { cmi5Platform } from './cmi5.ts';
-import type { Platform } from './platform.ts';
+import type { Platform, Resumed } from './platform.ts';
 import { allModules, joined, noProgress, progressOf, reportOf, resume, suspend } from './progress.ts';
 import { findScorm12, scorm12Platform } from './scorm12.ts';
 import { launchOf } from './xapi.ts';
@@ -57,8 +57,10 @@ async function begin(): Promise<void> {
     workAlone(words.noPlatform);
     return;
   }
-  const resumed = await platform.start().catch(() => null);
-  if (!resumed) {
+  let resumed: Resumed;
+  try {
+    resumed = await platform.start();
+  } catch {
     workAlone(words.noAnswer);
     return;
   }

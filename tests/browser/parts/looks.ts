@@ -42,8 +42,8 @@ const heading =
 
 export const looks: readonly Look[] = [
   { name: 'home', path: '', ready: heading(/The bed you cannot see/) },
-  { name: 'course', path: 'lessons/', ready: heading(/./) },
-  { name: 'teach', path: 'lessons/setting/teach/', ready: heading(/./) },
+  { name: 'course', path: 'lessons/', ready: heading('The course') },
+  { name: 'teach', path: 'lessons/setting/teach/', ready: heading('Setting') },
   { name: 'lesson', path: 'lessons/setting/', ready: heading('Setting') },
   {
     name: 'figure',
@@ -80,7 +80,7 @@ export const looks: readonly Look[] = [
       await page.locator('.verdict').evaluate((verdict) => verdict.scrollIntoView());
     },
   },
-  { name: 'ideas', path: 'rounds/ideas/', ready: heading(/./) },
+  { name: 'ideas', path: 'rounds/ideas/', ready: heading('The wrong ideas') },
   {
     name: 'bench',
     path: 'bench/#bed=1&comb=swirl&do=p200_0_0~s200_6_2_0_20',
@@ -188,6 +188,6 @@ export const looks: readonly Look[] = [
     },
   },
   { name: 'sources', path: 'sources/#coverage.wet', ready: heading('Sources') },
-  { name: 'privacy', path: 'privacy/', ready: heading(/./) },
-  { name: 'missing', path: 'nowhere/', ready: heading(/./) },
+  { name: 'privacy', path: 'privacy/', ready: heading('What stays where') },
+  { name: 'missing', path: 'nowhere/', ready: heading('No such page') },
 ];
